@@ -1,0 +1,58 @@
+import type { Grid, MeterText } from '../time/units.ts';
+import type { Surface } from './surfaces.ts';
+
+/** A hand. */
+export type Hand = 'R' | 'L';
+/** A foot: the bass drum's or the hi-hat's. */
+export type Foot = 'K' | 'H';
+/** Right hand, left hand, bass-drum foot, hi-hat foot. */
+export type Limb = Hand | Foot;
+
+/** A grace note: the hand that plays it and, where written, the surface. */
+export interface Grace {
+  hand: Hand;
+  surface?: Surface;
+}
+
+/** One stroke as it is written. An absent key means "not written". */
+export interface StrokeText {
+  limb: Limb;
+  /** In the order they sound; one is a flam, two a drag, three a four-stroke ruff. */
+  graces?: Grace[];
+  accent?: '>' | '^';
+  ghost?: true;
+  buzz?: true;
+  surface?: Surface;
+}
+
+/** Strokes that sound together, in the order R L K H; none is a rest. */
+export type Chord = StrokeText[];
+
+/** A slot: one to four parts that share it evenly, or the stroke before ringing on. */
+export interface SlotItem {
+  kind: 'slot';
+  parts: Chord[];
+}
+export interface HoldItem {
+  kind: 'hold';
+}
+export interface BarLineItem {
+  kind: 'bar';
+}
+export interface HeadItem {
+  kind: 'head';
+  meter: MeterText;
+  grid: Grid;
+}
+export interface GroupItem {
+  kind: 'group';
+  items: Item[];
+  count: number;
+}
+export type Item = SlotItem | HoldItem | BarLineItem | HeadItem | GroupItem;
+
+/** A sticking: the hands' line and, where written, the feet's line under it. It holds no source positions. */
+export interface Sticking {
+  hands: Item[];
+  feet?: Item[];
+}
