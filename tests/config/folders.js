@@ -1,0 +1,66 @@
+/**
+ * The folders of the project and what each may import: the one table from which the linter's rules are made.
+ *
+ * `may` names other folders of this table (a folder may always import from itself); `packages` the npm packages and
+ * virtual modules it may import (patterns); `node` whether it may use Node's own modules. Order matters: the first
+ * pattern that fits a file is its folder.
+ *
+ * @typedef {{ path: string, may: string[], packages?: string[], node?: boolean }} Folder
+ * @type {Record<string, Folder>}
+ */
+export const FOLDERS = {
+  tests: { path: 'tests', may: ['*'], packages: ['**'], node: true },
+  content: { path: 'content', may: [] },
+
+  lesson: {
+    path: 'components/lesson',
+    may: ['catalogue', 'engraving', 'core', 'islands', 'controls', 'words', 'curriculum'],
+    packages: ['astro', 'astro/types'],
+  },
+  islands: {
+    path: 'components/islands',
+    may: ['controls', 'engraving', 'audio', 'formats', 'storage', 'search', 'core', 'words'],
+    packages: ['svelte', 'svelte/*'],
+  },
+  controls: { path: 'components/controls', may: [], packages: ['svelte', 'svelte/*'] },
+  page: {
+    path: 'components/page',
+    may: ['islands', 'controls', 'curriculum', 'search', 'words'],
+    packages: ['astro', 'astro/types', 'astro:assets', 'astro:transitions'],
+  },
+
+  core: { path: 'src/core', may: [] },
+  engraving: { path: 'src/engraving', may: ['core'], packages: ['vexflow', 'vexflow/*'] },
+  audio: { path: 'src/audio', may: ['core'], packages: ['tone'] },
+  formats: { path: 'src/formats', may: ['core'] },
+  storage: { path: 'src/storage', may: ['core'] },
+  curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
+  words: { path: 'src/words', may: ['core'] },
+  search: { path: 'src/search', may: ['core'], packages: ['pagefind'] },
+  catalogue: { path: 'src/catalogue', may: ['curriculum', 'core', 'words'], packages: ['astro:content'] },
+  build: {
+    path: 'src/build',
+    may: ['curriculum', 'core', 'words', 'search'],
+    packages: ['astro', 'astro/config', 'pagefind', 'yaml', 'unified', 'remark-*', 'unist-*', 'mdast*', 'vite'],
+    node: true,
+  },
+  layouts: {
+    path: 'src/layouts',
+    may: ['page', 'words', 'styles'],
+    packages: ['astro', 'astro/types', 'astro:assets', 'astro:transitions'],
+  },
+  styles: { path: 'src/styles', may: [] },
+  pages: {
+    path: 'src/pages',
+    may: ['layouts', 'page', 'lesson', 'catalogue', 'curriculum', 'words'],
+    packages: ['astro', 'astro/types'],
+  },
+
+  // The collections are declared where Astro looks for them; the schemas come from the curriculum.
+  collections: {
+    path: 'src/content.config.ts',
+    may: ['curriculum'],
+    packages: ['astro:content', 'astro/loaders', 'astro/zod'],
+  },
+  config: { path: 'astro.config.mjs', may: ['build'], packages: ['astro', 'astro/*', '@astrojs/*'] },
+};
