@@ -2,12 +2,47 @@ import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import svelte from '@astrojs/svelte';
-import { defineConfig } from 'astro/config';
+import { defineConfig, fontProviders } from 'astro/config';
 
 /** One such warning for every lesson, about a directive that the lesson's module is meant to have. */
 function withoutDirectiveWarnings(level, log, handler) {
   if (log.code !== 'MODULE_LEVEL_DIRECTIVE') handler(level, log);
 }
+
+/** One face of a font, from its package: the Latin letters, every weight. */
+function face(family, style) {
+  return {
+    src: [`@fontsource-variable/${family}/files/${family}-latin-wght-${style}.woff2`],
+    weight: '200 900',
+    style,
+  };
+}
+
+/** A page keeps the face it was first drawn with, so that no line moves when the font arrives late. */
+function font(name, cssVariable, family, styles, fallbacks) {
+  const options = { variants: styles.map((style) => face(family, style)) };
+  return { provider: fontProviders.local(), name, cssVariable, display: 'optional', fallbacks, options };
+}
+
+const fonts = [
+  font('Literata', '--font-text', 'literata', ['normal', 'italic'], ['Georgia', 'serif']),
+  font('Atkinson Hyperlegible Next', '--font-label', 'atkinson-hyperlegible-next', ['normal'], ['Verdana', 'sans-serif']),
+];
+
+/** What a page may load, and from where: this site, nothing else. Scripts and styles in the page are listed by hash. */
+const csp = {
+  directives: [
+    "default-src 'self'",
+    "base-uri 'none'",
+    "object-src 'none'",
+    "form-action 'self'",
+    "img-src 'self' data:",
+    // Tone starts a worker from a blob.
+    "worker-src 'self' blob:",
+  ],
+  // Pagefind searches in WebAssembly.
+  scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+};
 
 export default defineConfig({
   site: process.env.SITE_URL || 'https://example.org',
@@ -17,7 +52,8 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // The default processor aborts without naming the file on some misnested HTML.
   markdown: { processor: unified() },
-  security: { csp: true },
+  security: { csp },
+  fonts,
   vite: { build: { rolldownOptions: { onLog: withoutDirectiveWarnings } } },
   integrations: [mdx(), svelte(), sitemap()],
 });

@@ -1,0 +1,155 @@
+/**
+ * What the site says on its pages, in one place. A school that says "measure" says it everywhere: the word comes from
+ * its settings and is handed in.
+ */
+
+/** The trade has two words for it; a school picks one. */
+export type BarWord = 'bar' | 'measure';
+
+/** What a school sets for its site, as far as pages say it. */
+export interface SiteFacts {
+  name: string;
+  school: string;
+  language: string;
+  contact: string;
+  barWord: BarWord;
+  colours?: { warm: string; warmDark: string } | undefined;
+}
+
+/** Labels that hold for every school. */
+export const LABELS = {
+  skip: 'Skip to the page',
+  mainNav: 'Main',
+  course: 'Course',
+  exercises: 'Exercises',
+  rudiments: 'Rudiments',
+  glossary: 'Glossary',
+  search: 'Search',
+  hearing: 'Hearing and strain',
+  searchField: 'Find a word',
+  searchButton: 'Find',
+  lessonNav: 'Lessons before and after this one',
+  previous: 'Before this',
+  next: 'After this',
+  arrowKeys: 'The arrow keys ← and → turn to the lesson before and after.',
+  begin: 'Begin here',
+  inWords: 'In words',
+  coming: 'coming',
+  notYet: 'Not written yet.',
+  aim: 'Tempo',
+  startAt: 'from',
+  goal: 'to',
+  leads: 'Lead',
+  enough: 'Good enough',
+  madeOf: 'Made of',
+  sticking: 'Sticking',
+  meter: 'Meter',
+  subdivision: 'Subdivision',
+  count: 'Count',
+  level: 'Level',
+  family: 'Family',
+  rhythm: 'Rhythm',
+  restsOn: 'What this page rests on',
+  alternatives: 'Also written',
+  related: 'Related rudiments',
+  seeAlso: 'See also',
+  alsoCalled: 'Also',
+  usedIn: 'Used in',
+  practised: 'Exercises with it',
+  taughtIn: 'Lessons with it',
+  onItsOwn: 'This exercise on a page of its own',
+  check: 'Check',
+  yourAnswer: 'Your answer, a number',
+  showAnswer: 'Show the answer',
+  readMore: 'More, with sources',
+  hearingCaution: 'Your ears',
+  wristsCaution: 'Your wrists',
+  needsScript: 'Playing and answering need JavaScript; the notation and the text do not.',
+} as const;
+
+/** Names of the three leads, as the trade has them. */
+export const LEADS = { right: 'right', left: 'left', alternating: 'alternating' } as const;
+
+/** Steps of difficulty of a lesson, from 1. */
+export const LEVELS = ['', 'first steps', 'some playing', 'well on the way'] as const;
+
+/** What search can be narrowed to; the keys are the values the pages carry. */
+export const KINDS = {
+  lesson: 'Lessons',
+  exercise: 'Exercises',
+  rudiment: 'Rudiments',
+  term: 'Words',
+  page: 'Other pages',
+} as const;
+
+/** One of the kinds of page that search knows. */
+export type Kind = keyof typeof KINDS;
+
+/**
+ * What a subdivision is called, by slots a beat.
+ *
+ * @example gridName(4) // 'sixteenths'
+ */
+export function gridName(grid: number, compound = false): string {
+  const names = compound
+    ? ['', 'dotted quarters', 'two in a beat', 'eighths', 'four in a beat', 'five in a beat', 'sixteenths']
+    : ['', 'quarters', 'eighths', 'triplets', 'sixteenths', 'quintuplets', 'sextuplets', 'septuplets', 'thirty-seconds'];
+  return names[grid] ?? `${grid} in a beat`;
+}
+
+/**
+ * A tempo to start from and one to reach.
+ *
+ * @example tempoRange({ from: 50, to: 110 }) // '50 to 110 beats a minute'
+ */
+export function tempoRange(tempo: { from: number; to: number }): string {
+  return `${tempo.from} to ${tempo.to} beats a minute`;
+}
+
+/**
+ * Where a lesson stands.
+ *
+ * @example lessonPlace(1, 5) // 'Lesson 1 of 5'
+ */
+export function lessonPlace(place: number, of: number): string {
+  return `Lesson ${place} of ${of}`;
+}
+
+/**
+ * A part's number and title.
+ *
+ * @example partName({ number: 6, title: 'The flam drag' }) // 'Part 6 · The flam drag'
+ */
+export function partName(part: { number: number; title: string }): string {
+  return `Part ${part.number} · ${part.title}`;
+}
+
+/**
+ * The title of a page as a browser tab shows it.
+ *
+ * @example pageTitle('The flam drag', 'Barwright') // 'The flam drag · Barwright'
+ */
+export function pageTitle(title: string, site: string): string {
+  return title === site ? site : `${title} · ${site}`;
+}
+
+/**
+ * A list in a sentence.
+ *
+ * @example inSentence(['right', 'left', 'alternating']) // 'right, left and alternating'
+ */
+export function inSentence(items: readonly string[], joint = 'and'): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} ${joint} ${items[items.length - 1]}`;
+}
+
+/**
+ * Takes the sentence's word for a bar from the school: "bar" in, "bar" or "measure" out.
+ *
+ * @example sayBar('A bar is a length to be filled.', 'measure') // 'A measure is a length to be filled.'
+ */
+export function sayBar(sentence: string, word: BarWord): string {
+  if (word === 'bar') return sentence;
+  const measure: Record<string, string> = { bar: 'measure', bars: 'measures', Bar: 'Measure', Bars: 'Measures' };
+  return sentence.replace(/\b[Bb]ars?\b/g, (found) => measure[found] ?? found);
+}

@@ -1,0 +1,103 @@
+/** Whole sentences of the site's own pages; those that name a bar are passed through `sayBar`. */
+import { sayBar } from './labels.ts';
+import type { BarWord } from './labels.ts';
+
+/** The sentences of one page: its title for the tab, what it is about, and what it says. */
+export interface PageWords {
+  title: string;
+  description: string;
+}
+
+const HOME = {
+  title: 'A bar is a ruler',
+  description:
+    'A course in building drum-set bars from short stickings: written out, played, counted, and always exactly full.',
+  idea: 'Take one short sticking. Count it, turn it, slide it over the beat, and fill bars with it that add up.',
+  first: 'If you are new here, start with the ruler itself. Every lesson has one idea, a bar to play, and a question.',
+  parts: 'The parts',
+  all: 'The whole course, lesson by lesson',
+};
+
+const COURSE = {
+  title: 'The course',
+  description: 'From where beat one is to a bar of your own: every part and every lesson, with its idea.',
+  idea: 'In the order a careful teacher would take it. One idea a lesson.',
+};
+
+const EXERCISES = {
+  title: 'Exercises',
+  description: 'Every exercise of the course on one page: what it is for, its subdivision and its tempos.',
+  idea: 'Each has an address of its own that does not change, so that a teacher can send it.',
+};
+
+const RUDIMENTS = {
+  title: 'The rudiments',
+  description: 'Every rudiment of the trade’s list: notation, sticking, counts, to read and to play.',
+  idea: 'Short stickings the trade has names for. Each is written over its counts, and can be played.',
+};
+
+const GLOSSARY = {
+  title: 'Glossary',
+  description: 'The words of the trade as this course uses them, one meaning each.',
+  idea: 'One meaning each, the way it is used here.',
+};
+
+const SEARCH = {
+  title: 'Search',
+  description: 'Find lessons, exercises, rudiments and words.',
+  idea: 'Any word of the course: a rudiment, a count, a thing that will not come right.',
+  failed: 'The search index did not load. That can be the connection, or it is missing from this copy of the site.',
+  again: 'Try again',
+  without: 'Search needs JavaScript, which is off or did not load. These three lists hold everything there is to find:',
+  empty: 'Nothing has that in it.',
+  emptyHelp: 'Try one word instead of two, or the trade’s word for it: “flam”, “triplet”, “lead”.',
+  start: 'Type a word to begin.',
+  looking: 'Looking …',
+  kind: 'Kind',
+  part: 'Part',
+  grid: 'Subdivision',
+  any: 'any',
+  more: 'Show more',
+  clear: 'Take the filters off',
+};
+
+const HEARING = {
+  title: 'Hearing and strain',
+  description: 'How loud drums are, how long ears last, and what to do when a wrist complains; with sources.',
+};
+
+const LOST = {
+  title: 'No such page',
+  description: 'There is nothing at this address.',
+  idea: 'This bar is empty: there is nothing at this address.',
+  help: 'It may have been typed with a slip, or never have been here. Look for a word, or go by the contents.',
+};
+
+/**
+ * Everything the site's own pages say, with the school's word for a bar.
+ *
+ * @example pageWords('measure').home.title // 'A measure is a ruler'
+ */
+export function pageWords(word: BarWord) {
+  const said = <T extends Record<string, string>>(page: T): T =>
+    Object.fromEntries(Object.entries(page).map(([key, text]) => [key, sayBar(text, word)])) as T;
+  return {
+    home: said(HOME),
+    course: said(COURSE),
+    exercises: said(EXERCISES),
+    rudiments: said(RUDIMENTS),
+    glossary: said(GLOSSARY),
+    search: said(SEARCH),
+    hearing: said(HEARING),
+    lost: said(LOST),
+  };
+}
+
+/**
+ * How many results a search found.
+ *
+ * @example foundCount(1) // 'One result'
+ */
+export function foundCount(count: number): string {
+  return count === 1 ? 'One result' : `${count} results`;
+}
