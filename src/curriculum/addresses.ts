@@ -1,0 +1,29 @@
+/** The addresses of the site, without its base path; each ends in a slash. They never change. */
+export const ADDRESSES = {
+  home: '/',
+  course: '/course/',
+  exercises: '/exercises/',
+  rudiments: '/rudiments/',
+  glossary: '/glossary/',
+  search: '/search/',
+  hearing: '/hearing/',
+  lesson: (id: string) => `/lessons/${id}/`,
+  exercise: (id: string) => `/exercises/${id}/`,
+  rudiment: (slug: string) => `/rudiments/${slug}/`,
+  term: (id: string) => `/glossary/#${id}`,
+} as const;
+
+/** Pages that are there whatever the content. */
+export const FIXED_PAGES: readonly string[] = Object.values(ADDRESSES).filter((address) => typeof address === 'string');
+
+/** The address of a lesson's part in the contents. */
+export const partAddress = (number: number): string => `${ADDRESSES.course}#part-${number}`;
+
+/**
+ * An address under the base path of the site.
+ *
+ * @example `underBase('/drums', '/course/')` is `'/drums/course/'`
+ */
+export function underBase(base: string, address: string): string {
+  return base.replace(/\/$/, '') + address;
+}

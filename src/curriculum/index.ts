@@ -1,0 +1,42 @@
+/** What a course is made of: the shape of every file, the words of a lesson, the order, the questions. */
+export { cellSchema, type CellData } from './cell.ts';
+export { courseSchema, type CourseData, type PartData, type PlannedLesson } from './course.ts';
+export { exerciseSchema, type ExerciseData } from './exercise.ts';
+export { ID_PATTERN, LEADS, STAVES, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
+export { lessonSchema, LESSON_LINES, type LessonData } from './lesson.ts';
+export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
+export { siteSchema, type SiteData } from './site.ts';
+export { termSchema, type TermData } from './term.ts';
+export { handLoop, mainHands, otherHands, strokesOf, type PlainStroke } from './rudiment-hands.ts';
+export { inOrder, neighbours, type PlacedLesson } from './order.ts';
+export { ADDRESSES, FIXED_PAGES, partAddress, underBase } from './addresses.ts';
+export {
+  attributesOf,
+  CAUTIONS,
+  cellIds,
+  choicesOf,
+  VOCABULARY,
+  wordOf,
+  type AttributeRule,
+  type BarAttributes,
+  type CountsAttributes,
+  type QuestionAttributes,
+  type Word,
+  type WordName,
+} from './vocabulary.ts';
+export {
+  QUESTION_KINDS,
+  QUESTION_RULES,
+  STROKE_COUNTS,
+  type QuestionKind,
+  type StrokeCount,
+} from './question-kinds.ts';
+export {
+  answerOf,
+  answersTaken,
+  answerText,
+  plainAnswer,
+  type Answer,
+  type AnswerResult,
+  type QuestionBar,
+} from './questions.ts';
