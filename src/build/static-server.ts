@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
+import type { AddressInfo } from 'node:net';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize } from 'node:path';
 
@@ -83,7 +84,8 @@ export function siteServer(options: ServeOptions): Server {
 }
 
 /**
- * Starts to listen at the port, or at the next free one (up to twenty further), and gives the port it got.
+ * Starts to listen at the port, or at the next free one (up to twenty further), and gives the port it got; 0 asks the
+ * system for any.
  * Throws where none of them is free.
  */
 export async function listen(server: Server, host: string, port: number, tries = 20): Promise<number> {
@@ -95,7 +97,7 @@ export async function listen(server: Server, host: string, port: number, tries =
         resolve();
       });
     });
-    return port;
+    return (server.address() as AddressInfo).port;
   } catch (error) {
     const taken = (error as NodeJS.ErrnoException).code === 'EADDRINUSE';
     if (!taken || tries === 0) throw error;
