@@ -1,4 +1,5 @@
 import { z } from 'astro/zod';
+import { COUNT_SYSTEMS, type CountSystem } from '../core/index.ts';
 
 /**
  * The fields that several kinds of content share. The error text of each says what can stand there, as the end of the
@@ -79,3 +80,11 @@ export const STAVES = ['pad', 'kit', 'auto'] as const;
 
 /** One line for the pad, five for the kit, or whichever the strokes need. */
 export type StaffName = (typeof STAVES)[number];
+
+const SYSTEMS = COUNT_SYSTEMS as [CountSystem, ...CountSystem[]];
+
+/** A way of counting, by its name in core; some places also take a word of their own, like `off`. */
+export const countSystem = () => oneOf(SYSTEMS);
+
+/** A way of counting, or none. */
+export const countsOrOff = () => oneOf([...SYSTEMS, 'off']);

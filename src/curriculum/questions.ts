@@ -139,7 +139,7 @@ function struckTogether(timeline: Timeline): Hand[][] {
   for (const stroke of timeline.strokes.filter(isHand)) {
     const key = isGrace(stroke) ? stroke.id : `${stroke.tick}`;
     const last = chords.at(-1);
-    if (last?.key === key) last.hands.push(stroke.limb as Hand);
+    if (last && last.key === key) last.hands.push(stroke.limb as Hand);
     else chords.push({ key, hands: [stroke.limb as Hand] });
   }
   return chords.map(({ hands }) => hands);

@@ -1,5 +1,5 @@
 import { z } from 'astro/zod';
-import { id, line, oneOf } from './fields.ts';
+import { countSystem, line, oneOf } from './fields.ts';
 
 const colour = () =>
   z.string({ error: 'a colour like "#a8481c"' }).regex(/^#[0-9a-f]{6}$/i, { error: 'a colour like "#a8481c"' });
@@ -16,7 +16,7 @@ export const siteSchema = z.strictObject({
   /** A line at the foot of the pages: whom to ask. */
   contact: line('a line that says whom to ask'),
   /** The counting system that bars begin with. */
-  counting: id(),
+  counting: countSystem(),
   /** What a bar is called. */
   barWord: oneOf(['bar', 'measure']),
   /** The one warm colour, on light and on dark paper. */

@@ -1,5 +1,7 @@
 import { z } from 'astro/zod';
 import {
+  countsOrOff,
+  countSystem,
   grid,
   id,
   ID_PATTERN,
@@ -22,8 +24,6 @@ import { QUESTION_KINDS } from './question-kinds.ts';
 
 const CELLS_SAY = 'ids of cells with spaces between, like "kick rll flam-drag"';
 
-const systemName = () => line('the name of a counting system', 40);
-
 /** `<Bar>`: a bar or more, drawn and playable. */
 export const barAttributes = z
   .strictObject({
@@ -42,7 +42,7 @@ export const barAttributes = z
     pickup: pickup().optional().describe('how many slots stand before bar 1'),
     staff: oneOf(STAVES).optional().describe('one line, five lines, or whichever the strokes need'),
     id: id().optional().describe('a name by which a question can ask about this bar'),
-    counts: systemName().optional().describe('the counting system under the bar, or "off"'),
+    counts: countsOrOff().optional().describe('the counting system under the bar, or "off"'),
     tempo: whole(TEMPO_LIMITS.min, TEMPO_LIMITS.max, 'beats a minute')
       .optional()
       .describe('the tempo the player begins with'),
@@ -91,7 +91,7 @@ export const questionAttributes = z
 export const countsAttributes = z.strictObject({
   meter: meter().describe('the meter'),
   grid: grid().describe('slots a beat'),
-  system: systemName().optional().describe("the counting system; the site's own when left out"),
+  system: countSystem().optional().describe("the counting system; the site's own when left out"),
 });
 
 /** What a caution is about. */
