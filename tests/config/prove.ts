@@ -1,6 +1,6 @@
 /**
  * Proves everything, or the stages named as arguments: `npm test`, `npm test -- unit browser`. Stops at the first stage
- * that fails, then says what ran, how it ended and how long it took.
+ * that fails (with `--all` it goes on), then says what ran, how it ended and how long it took.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
@@ -48,11 +48,11 @@ function prove(stage: Stage): Outcome {
   return { name: stage.name, ...countOf(stage, succeeded), seconds: (performance.now() - started) / 1000 };
 }
 
-function proveUntilFailure(stages: Stage[]): Outcome[] {
+function proveInTurn(stages: Stage[], goOn: boolean): Outcome[] {
   const outcomes: Outcome[] = [];
   for (const stage of stages) {
     outcomes.push(prove(stage));
-    if (outcomes.at(-1)!.failed > 0) break;
+    if (outcomes.at(-1)!.failed > 0 && !goOn) break;
   }
   return outcomes;
 }
@@ -78,9 +78,10 @@ function chosen(names: string[]): Stage[] {
   return names.length ? STAGES.filter(({ name }) => names.includes(name)) : STAGES;
 }
 
-const stages = chosen(process.argv.slice(2));
+const goOn = process.argv.includes('--all');
+const stages = chosen(process.argv.slice(2).filter((argument) => argument !== '--all'));
 rmSync('test-results', { recursive: true, force: true });
 mkdirSync('test-results', { recursive: true });
-const outcomes = proveUntilFailure(stages);
+const outcomes = proveInTurn(stages, goOn);
 console.log(summary(outcomes, stages));
 process.exitCode = outcomes.some(({ failed }) => failed > 0) ? 1 : 0;
