@@ -1,4 +1,4 @@
-import type { Hand, Limb } from '../sticking/types.ts';
+import type { Limb } from '../sticking/types.ts';
 import type { Surface } from '../sticking/surfaces.ts';
 import type { Grid, MeterText, Seconds, SlotIndex, Ticks } from '../time/units.ts';
 
@@ -98,5 +98,3 @@ export interface ScheduleOptions {
   /** Whether the phrase is repeated, so that the stroke before the first one is the last one. */
   loop?: boolean;
 }
-
-export type { Hand };

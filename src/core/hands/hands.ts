@@ -1,0 +1,141 @@
+import { DEFAULT_FLAM_MS } from '../timeline/schedule.ts';
+import { TICKS_PER_QUARTER, type Bpm, type Milliseconds } from '../time/units.ts';
+import type { Hand, Limb } from '../sticking/types.ts';
+import type { Stroke, Timeline } from '../timeline/types.ts';
+import { gapsOf, type Gap, type GapKind, type GapOptions } from './gaps.ts';
+import { motions, type Motion } from './motion.ts';
+
+/** The shortest gap a limb can manage, by kind. */
+export type Limits = Record<GapKind, Milliseconds>;
+
+/**
+ * Limits where the player has measured none. Single strokes of one hand: 5 to 7 a second is usual (Fujii et al. 2009,
+ * Neurosci. Lett. 459), 6.5 taken. Rebound, grace note and feet: ours, no figure was found.
+ */
+export const DEFAULT_LIMITS: Limits = { single: 154, rebound: 55, grace: 90, foot: 160, doubleFoot: 90 };
+
+/** A run of strokes by one hand, feet and rests not counting. */
+export interface Run {
+  length: number;
+  /** Ids of its first and last stroke. */
+  from: string;
+  to: string;
+}
+
+/** What one limb is asked to do. */
+export interface LimbReport {
+  strokes: number;
+  graces: number;
+  gaps: Gap[];
+  /** Longest run by main strokes; feet have none. */
+  longestRun?: Run;
+  /** The same with grace notes counted. */
+  longestRunWithGraces?: Run;
+  /** The tightest gap of each kind there is. */
+  tightest: Partial<Record<GapKind, Gap>>;
+}
+
+/** What a phrase asks of hands and feet. */
+export interface HandsReport {
+  limbs: Partial<Record<Limb, LimbReport>>;
+  motions: Map<string, Motion>;
+  /** The tempo, in quarters a minute, above which a limit is passed, by limb and kind. */
+  bindsAt: { limb: Limb; kind: GapKind; bpm: Bpm; gap: Gap }[];
+  /** The lowest of them: where it first becomes too fast. */
+  limit?: { limb: Limb; kind: GapKind; bpm: Bpm; gap: Gap };
+}
+
+/** Limits, the flam width that is asked for, and whether the phrase goes round. */
+export interface HandsOptions {
+  limits?: Partial<Limits>;
+  flamMs?: Milliseconds;
+  /** Whether gaps and runs go on over the seam of a repeated phrase; by default it is played once. */
+  loop?: boolean;
+}
+
+const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
+
+/**
+ * For each limb its gaps in slots and, at a tempo, in milliseconds; longest run, tightest gap of each kind and where; and
+ * the tempo at which given limits bind. Throws RangeError for a tempo of 0 or less.
+ * @example
+ * hands(timeline, 90).limbs.L.longestRunWithGraces.length // → 3 where R L L meets a flam
+ */
+export function hands(timeline: Timeline, bpm: Bpm, options: HandsOptions = {}): HandsReport {
+  const { flamMs = DEFAULT_FLAM_MS, loop = false } = options;
+  const limits = { ...DEFAULT_LIMITS, ...options.limits };
+  const used = LIMBS.filter((limb) => timeline.strokes.some((s) => s.limb === limb));
+  const reports = used.map((limb) => [limb, report(timeline, limb, { bpm, flamMs, loop })] as const);
+  const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, flamMs));
+  const sorted = [...bindsAt].sort((a, b) => a.bpm - b.bpm);
+  return {
+    limbs: Object.fromEntries(reports),
+    motions: motions(timeline),
+    bindsAt,
+    ...(sorted.length ? { limit: sorted[0] } : {}),
+  };
+}
+
+function report(timeline: Timeline, limb: Limb, options: Required<GapOptions>): LimbReport {
+  const own = timeline.strokes.filter((s) => s.limb === limb);
+  const gaps = gapsOf(timeline, limb, options);
+  const graces = own.filter((s) => s.kind === 'grace').length;
+  const tightest: Partial<Record<GapKind, Gap>> = {};
+  for (const gap of gaps) if (gap.ms < (tightest[gap.kind]?.ms ?? Infinity)) tightest[gap.kind] = gap;
+  const runs = limb === 'R' || limb === 'L' ? longestRuns(timeline, limb, options.loop) : {};
+  return { strokes: own.length - graces, graces, gaps, tightest, ...runs };
+}
+
+function longestRuns(
+  timeline: Timeline,
+  hand: Hand,
+  loop: boolean,
+): Pick<LimbReport, 'longestRun' | 'longestRunWithGraces'> {
+  const both = timeline.strokes.filter((s) => s.limb === 'R' || s.limb === 'L');
+  return {
+    longestRun: longest(moments(both.filter((s) => s.kind !== 'grace')), hand, loop),
+    longestRunWithGraces: longest(moments(both), hand, loop),
+  };
+}
+
+/** Moments of a hands' line: who strikes, in order; both hands at once lengthen both runs. */
+function moments(strokes: Stroke[]): Stroke[][] {
+  const found: Stroke[][] = [];
+  for (const stroke of strokes) {
+    const last = found[found.length - 1];
+    const together = last && last[0].tick === stroke.tick && last[0].kind !== 'grace' && stroke.kind !== 'grace';
+    if (together) last.push(stroke);
+    else found.push([stroke]);
+  }
+  return found;
+}
+
+/** The longest run of one hand in a line of moments, the first of several of one length; round its seam where it loops. */
+function longest(line: Stroke[][], hand: Hand, loop: boolean): Run | undefined {
+  const steps = loop ? [...line, ...line] : line;
+  let best: Run | undefined;
+  let run: Run | undefined;
+  for (const moment of steps) {
+    const stroke = moment.find((s) => s.limb === hand);
+    run = stroke && {
+      length: Math.min(line.length, (run?.length ?? 0) + 1),
+      from: run?.from ?? stroke.id,
+      to: stroke.id,
+    };
+    if (run && run.length > (best?.length ?? 0)) best = run;
+  }
+  return best;
+}
+
+/** For each kind of gap a limb has, the tempo above which its shortest gap is shorter than the limit. */
+function binding(limb: Limb, gaps: Gap[], limits: Limits, flamMs: Milliseconds): HandsReport['bindsAt'] {
+  const kinds = [...new Set(gaps.map((g) => g.kind))];
+  return kinds.flatMap((kind) => {
+    const gap = gaps.filter((g) => g.kind === kind).reduce((a, b) => (b.ticks < a.ticks ? b : a));
+    // A grace note stands its width before its primary, whatever the tempo, so only the rest of the limit shrinks with it.
+    const room = kind === 'grace' ? limits.grace - flamMs : limits[kind];
+    return room > 0 && gap.ticks > 0
+      ? [{ limb, kind, gap, bpm: (gap.ticks / TICKS_PER_QUARTER) * (60_000 / room) }]
+      : [];
+  });
+}

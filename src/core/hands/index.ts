@@ -1,0 +1,11 @@
+export {
+  DEFAULT_LIMITS,
+  hands,
+  type HandsOptions,
+  type HandsReport,
+  type LimbReport,
+  type Limits,
+  type Run,
+} from './hands.ts';
+export { gapsOf, type Gap, type GapKind, type GapOptions } from './gaps.ts';
+export { isHigh, motions, type Motion } from './motion.ts';

@@ -1,0 +1,1 @@
+export { ORCHESTRATIONS, type OrchestrationRule, type StrokeTest } from './rules.ts';

@@ -1,0 +1,38 @@
+import type { Fault } from '../fault.ts';
+import { cellsOf } from '../sticking/cells.ts';
+import { parseSticking } from '../sticking/parse.ts';
+import { layPhrase } from './lay.ts';
+import type { Cell, Phrase, PhraseRequest } from './types.ts';
+
+/** A cell as it is written in content: a name and a text. */
+export interface CellText {
+  id: string;
+  text: string;
+}
+
+/** What `readPhrase` takes: texts in place of stickings. */
+export interface PhraseTextRequest extends Omit<PhraseRequest, 'cells'> {
+  cells: readonly CellText[];
+}
+
+/** A fault of a phrase; where the text of a cell is bad, `cell` says which and `at` is an index into its text. */
+export interface PhraseFault extends Fault {
+  cell?: number;
+}
+
+/**
+ * Reads texts and lays them as a phrase; each repeat of a top-level group is a cell of its own under the same id.
+ * @example
+ * readPhrase({ cells: [{ id: 'flam-drag', text: '{>lR LL R}4' }], meter: '4/4', grid: 3 }) // → { ok: true, phrase: … }
+ */
+export function readPhrase(
+  request: PhraseTextRequest,
+): { ok: true; phrase: Phrase } | { ok: false; fault: PhraseFault } {
+  const cells: Cell[] = [];
+  for (const [index, { id, text }] of request.cells.entries()) {
+    const read = parseSticking(text);
+    if (!read.ok) return { ok: false, fault: { ...read.fault, cell: index } };
+    cells.push(...cellsOf(read.sticking).map((sticking) => ({ id, sticking })));
+  }
+  return layPhrase({ ...request, cells });
+}

@@ -1,0 +1,52 @@
+import type { Chord, Grace, Hand, Item, Limb, Sticking, StrokeText } from './types.ts';
+import type { Surface } from './surfaces.ts';
+
+/** Where each surface goes when the kit is turned round; surfaces left out stay. */
+export type KitMap = Partial<Record<Surface, Surface>>;
+
+const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
+/** What a limb strikes where nothing is written. */
+export const DEFAULT_SURFACE: Record<Limb, Surface> = { R: 'snare', L: 'snare', K: 'kick', H: 'pedal' };
+
+/** Chords in the order R L K H. */
+export const sortChord = (chord: Chord): Chord =>
+  [...chord].sort((a, b) => LIMBS.indexOf(a.limb) - LIMBS.indexOf(b.limb));
+
+/** The other hand. */
+export const otherHand = (hand: Hand): Hand => (hand === 'R' ? 'L' : 'R');
+const isHand = (limb: Limb): limb is Hand => limb === 'R' || limb === 'L';
+
+/** A surface that was not written stays unwritten where the kit's map leaves it alone. */
+function moved(written: Surface | undefined, limb: Limb, kit: KitMap): { surface?: Surface } {
+  const from = written ?? DEFAULT_SURFACE[limb];
+  const to = kit[from] ?? from;
+  return written === undefined && to === from ? {} : { surface: to };
+}
+
+const mirrorGrace = ({ hand }: Grace, surface: { surface?: Surface }): Grace => ({ hand: otherHand(hand), ...surface });
+
+function mirrorStroke(stroke: StrokeText, kit: KitMap): StrokeText {
+  const { surface, graces, limb, ...rest } = stroke;
+  return {
+    ...rest,
+    limb: isHand(limb) ? otherHand(limb) : limb,
+    ...(graces ? { graces: graces.map((g) => mirrorGrace(g, moved(g.surface, g.hand, kit))) } : {}),
+    ...moved(surface, limb, kit),
+  };
+}
+
+function mirrorItem(item: Item, kit: KitMap): Item {
+  if (item.kind === 'group') return { ...item, items: item.items.map((i) => mirrorItem(i, kit)) };
+  if (item.kind !== 'slot') return item;
+  return { ...item, parts: item.parts.map((chord) => sortChord(chord.map((s) => mirrorStroke(s, kit)))) };
+}
+
+/**
+ * The sticking for the other lead: hands exchanged, grace notes with them; surfaces stay, unless a map of the kit is given.
+ * @example
+ * mirror(parse('>lR LL R')) // → '>rL RR L'
+ */
+export function mirror(sticking: Sticking, kit: KitMap = {}): Sticking {
+  const turn = (items: Item[]): Item[] => items.map((item) => mirrorItem(item, kit));
+  return { hands: turn(sticking.hands), ...(sticking.feet ? { feet: turn(sticking.feet) } : {}) };
+}

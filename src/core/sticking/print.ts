@@ -1,0 +1,50 @@
+import type { Chord, GroupItem, Item, SlotItem, Sticking, StrokeText } from './types.ts';
+
+const at = (surface?: string): string => (surface ? `@${surface}` : '');
+const isLetter = (text: string): boolean => /^[A-Za-z]/.test(text);
+
+/** Joins pieces, with a colon where a surface's name would run into the letter after it. */
+function join(pieces: string[]): string {
+  return pieces.reduce((text, piece) => text + (/@\w+$/.test(text) && isLetter(piece) ? ':' : '') + piece, '');
+}
+
+function printStroke(stroke: StrokeText): string {
+  const graces = (stroke.graces ?? []).map((g) => g.hand.toLowerCase() + at(g.surface));
+  const body = join([...graces, stroke.limb + (stroke.buzz ? 'z' : '') + at(stroke.surface)]);
+  return stroke.ghost ? `(${body})` : (stroke.accent ?? '') + body;
+}
+
+const printChord = (chord: Chord): string => (chord.length ? chord.map(printStroke).join('+') : '-');
+
+/** One slot as text. */
+export const printSlot = (slot: SlotItem): string => join(slot.parts.map(printChord));
+
+const printGroup = (group: GroupItem): string => `{${printItems(group.items)}}${group.count}`;
+
+function printItem(item: Item): string {
+  switch (item.kind) {
+    case 'slot':
+      return printSlot(item);
+    case 'hold':
+      return '_';
+    case 'bar':
+      return '|';
+    case 'head':
+      return `[${item.meter}:${item.grid}]`;
+    case 'group':
+      return printGroup(item);
+  }
+}
+
+/** Items as text, single spaces between them. */
+export const printItems = (items: readonly Item[]): string => items.map(printItem).join(' ');
+
+/**
+ * The normal form of a sticking: single spaces, chords in the order R L K H, no needless colon.
+ * @example
+ * printSticking(sticking) // → '>lR LL R'
+ */
+export function printSticking(sticking: Sticking): string {
+  const hands = printItems(sticking.hands);
+  return sticking.feet ? `${hands}\nfeet: ${printItems(sticking.feet)}` : hands;
+}

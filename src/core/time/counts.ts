@@ -1,0 +1,105 @@
+import { meterOf, slotsOf } from './meter.ts';
+import type { Grid, MeterText, SlotIndex } from './units.ts';
+
+/**
+ * What is said after the number of a beat, by slots a beat. Each system is named by its own syllables.
+ *
+ * `1 e & a` is the default: grids 1 to 4 are common practice; 5 to 8 are ours, chosen so that no two slots of a beat
+ * share a syllable and a count names one place. `1 ta te ta` and `1 ka di mi` are common practice in teaching (recalled)
+ * for the grids they list; what they leave out is said as in the default.
+ */
+const SYSTEMS = {
+  '1 e & a': {
+    1: [],
+    2: ['&'],
+    3: ['trip', 'let'],
+    4: ['e', '&', 'a'],
+    5: ['ta', 'ka', 'di', 'mi'],
+    6: ['ta', 'la', '&', 'ti', 'li'],
+    7: ['ta', 'ka', 'di', 'mi', 'na', 'ti'],
+    8: ['ta', 'e', 'ka', '&', 'di', 'a', 'mi'],
+  },
+  '1 ta te ta': {
+    2: ['te'],
+    3: ['la', 'li'],
+    4: ['ta', 'te', 'ta'],
+    6: ['ta', 'la', 'ta', 'li', 'ta'],
+  },
+  '1 ka di mi': {
+    2: ['di'],
+    3: ['ki', 'da'],
+    4: ['ka', 'di', 'mi'],
+    5: ['ka', 'di', 'mi', 'ti'],
+    6: ['va', 'ki', 'di', 'da', 'ma'],
+  },
+  /** 6/8, 9/8 and 12/8 by their eighths (common practice); other meters as the default. */
+  '1 2 3 4 5 6': {},
+} as const satisfies Record<string, Partial<Record<number, readonly string[]>>>;
+
+/** A way of counting, named by its syllables. */
+export type CountSystem = keyof typeof SYSTEMS;
+
+/** The ways of counting there are; the first is the default. */
+export const COUNT_SYSTEMS = Object.keys(SYSTEMS) as CountSystem[];
+
+/** How many slots of a compound beat share an eighth, where the eighths are what is counted. */
+function slotsPerEighth(meter: MeterText, grid: Grid, system: CountSystem): number {
+  return system === '1 2 3 4 5 6' && meterOf(meter).compound && grid % 3 === 0 ? grid / 3 : 0;
+}
+
+function afterNumber(grid: Grid, system: CountSystem): readonly string[] {
+  const table: Partial<Record<number, readonly string[]>> = SYSTEMS[system];
+  return table[grid] ?? (SYSTEMS['1 e & a'] as Record<number, readonly string[]>)[grid];
+}
+
+/**
+ * The syllable of every slot of a bar. Throws RangeError for what is no meter, grid or system.
+ * @example
+ * countSyllables('2/4', 4) // → ['1', 'e', '&', 'a', '2', 'e', '&', 'a']
+ */
+export function countSyllables(meter: MeterText, grid: Grid, system: CountSystem = '1 e & a'): string[] {
+  const slots = slotsOf(meter, grid);
+  if (!COUNT_SYSTEMS.includes(system))
+    throw new RangeError(`system is "${system}"; one of ${COUNT_SYSTEMS.map((s) => `"${s}"`).join(', ')}`);
+  const perNumber = slotsPerEighth(meter, grid, system) || grid;
+  const rest = afterNumber(perNumber, system);
+  return Array.from({ length: slots }, (_, slot) =>
+    slot % perNumber === 0 ? String(slot / perNumber + 1) : rest[(slot % perNumber) - 1],
+  );
+}
+
+const isNumber = (syllable: string): boolean => /^\d+$/.test(syllable);
+
+/**
+ * The name of every slot of a bar: its beat and its syllable.
+ * @example
+ * countNames('2/4', 2) // → ['1', '1 &', '2', '2 &']
+ */
+export function countNames(meter: MeterText, grid: Grid, system?: CountSystem): string[] {
+  let beat = '';
+  return countSyllables(meter, grid, system).map((syllable) => {
+    if (isNumber(syllable)) beat = syllable;
+    return isNumber(syllable) ? syllable : `${beat} ${syllable}`;
+  });
+}
+
+/**
+ * The name of one slot. Throws RangeError outside the bar.
+ * @example
+ * countName('4/4', 4, 15) // → '4 a'
+ */
+export function countName(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
+  const names = countNames(meter, grid, system);
+  if (!(slot in names)) throw new RangeError(`slot is ${slot}; 0 to ${names.length - 1} in a bar of ${meter}`);
+  return names[slot];
+}
+
+/**
+ * A count as a teacher says it.
+ * @example
+ * sayCount('4 a') // → 'the a of 4'
+ */
+export function sayCount(name: string): string {
+  const [beat, syllable] = name.split(' ');
+  return syllable ? `the ${syllable} of ${beat}` : `beat ${beat}`;
+}
