@@ -38,7 +38,7 @@ export const folderRules = {
     'boundaries/root-path': new URL('../..', import.meta.url).pathname,
     'boundaries/dependency-nodes': ['import', 'dynamic-import', 'export'],
     'boundaries/additional-dependency-nodes': [{ selector: URL_OF_MODULE, kind: 'value', name: 'url' }],
-    'import/resolver': { node: { extensions: ['.ts', '.js', '.mjs', '.svelte', '.astro'] } },
+    'import/resolver': { [new URL('resolver.js', import.meta.url).pathname]: {} },
   },
   rules: {
     'boundaries/no-unknown-files': 'error',

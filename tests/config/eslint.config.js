@@ -18,8 +18,12 @@ export default defineConfig(
   astro.configs.recommended,
   svelte.configs.recommended,
   mdx.flat,
+  {
+    files: ['**/*.mdx'],
+    languageOptions: { parserOptions: { remarkConfigPath: new URL('remark.json', import.meta.url).pathname } },
+  },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
-  { files: ['**/*.svelte'], languageOptions: { parserOptions: { parser: ts.parser } } },
+  { files: ['**/*.svelte', '**/*.svelte.ts'], languageOptions: { parserOptions: { parser: ts.parser } } },
   {
     // The TypeScript compiler knows which globals there are; the linter would have to be told.
     files: ['**/*.{ts,js,mjs,svelte,astro,mdx}', '**/*.astro/*'],

@@ -62,5 +62,6 @@ export const FOLDERS = {
     may: ['curriculum'],
     packages: ['astro:content', 'astro/loaders', 'astro/zod'],
   },
+  env: { path: 'src/env.d.ts', may: [], packages: ['astro/client'] },
   config: { path: 'astro.config.mjs', may: ['build'], packages: ['astro', 'astro/*', '@astrojs/*'] },
 };

@@ -121,7 +121,21 @@ const SOUND: [name: string, path: string, text: string][] = [
     'components/islands/Planted.svelte',
     '<script lang="ts">\n  import type { Fault } from \'../../src/core/fault.ts\';\n  const { fault }: { fault: Fault } = $props();\n</script>\n\n<p>{fault.message}</p>\n',
   ],
-  ['.mdx', 'content/lessons/01-planted/01-planted/index.mdx', '# Planted\n\n<Bar sticking="R L R L" />\n'],
+  [
+    '.mdx',
+    'content/lessons/01-planted/01-planted/index.mdx',
+    '---\ntempo: { from: 45, to: 90 }\n---\n\n# Planted\n\n<Bar sticking="R L R L" />\n',
+  ],
+  [
+    '.svelte.ts',
+    'components/islands/planted.svelte.ts',
+    "import type { Fault } from '../../src/core/fault.ts';\nexport type Planted = Fault;\n",
+  ],
+  [
+    'a script element of .astro',
+    'components/page/Planted.astro',
+    "<p>Planted</p>\n<script>\n  import { LABELS } from '../../src/words/index.ts';\n  document.title = String(LABELS);\n</script>\n",
+  ],
 ];
 
 describe('the linter lets pass', () => {
