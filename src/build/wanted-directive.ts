@@ -1,0 +1,83 @@
+/**
+ * Runs in the browser, in the page itself, before any other script: it has to stay small.
+ *
+ * An island that wants words while it loads has one element with `data-wanted-note`; what it says there is written in
+ * that element's `data-loading` and `data-failed`.
+ */
+import type { ClientDirective } from 'astro';
+
+/** Signs that someone is about to use the island. */
+const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'click'] as const;
+/** A wait shorter than this needs no words. */
+const PATIENCE_MS = 300;
+
+type Field = HTMLInputElement;
+
+/** Loads an island on the first sign of intention; presses and entries made meanwhile are repeated once it is there. */
+// The framework takes a directive from its default export.
+export default ((load, _options, island) => {
+  const presses = new Set<HTMLElement>();
+  const entries = new Map<Field, string>();
+  let loading = false;
+
+  const note = () => island.querySelector<HTMLElement>('[data-wanted-note]');
+  const say = (words: 'loading' | 'failed' | undefined) => {
+    const place = note();
+    if (place) place.textContent = (words && place.dataset[words]) ?? '';
+  };
+  const listen = (change: 'addEventListener' | 'removeEventListener') =>
+    SIGNS.forEach((sign) => island[change](sign, onSign, { capture: true }));
+
+  const onSign = (event: Event) => {
+    if (event.type === 'click') catchPress(event);
+    if (event.type === 'input') entries.set(event.target as Field, (event.target as Field).value);
+    if (!loading) void start();
+  };
+
+  const catchPress = (event: Event) => {
+    presses.add(event.target as HTMLElement);
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+
+  const start = async () => {
+    loading = true;
+    const patience = setTimeout(() => {
+      island.setAttribute('aria-busy', 'true');
+      say('loading');
+    }, PATIENCE_MS);
+    const hydrate = await load();
+    clearTimeout(patience);
+    island.removeAttribute('aria-busy');
+    say(undefined);
+    await hydrate();
+    loading = false;
+    // The attribute goes with hydration; where it stays, the script did not arrive.
+    if (island.hasAttribute('ssr')) return forget();
+    listen('removeEventListener');
+    // One turn later the island's own first effects have run.
+    setTimeout(repeat);
+  };
+
+  const forget = () => {
+    if (presses.size) say('failed');
+    presses.clear();
+    entries.clear();
+  };
+
+  const repeat = () => {
+    entries.forEach((value, field) => {
+      field.value = value;
+      enter(field, 'input');
+      // Someone may still be typing.
+      if (field !== document.activeElement) enter(field, 'change');
+    });
+    presses.forEach((target) => target.click());
+  };
+
+  const enter = (field: Field, type: string) => field.dispatchEvent(new Event(type, { bubbles: true }));
+
+  // The failure is told in words beside the controls.
+  island.addEventListener('astro:hydration-error', (event) => event.preventDefault());
+  listen('addEventListener');
+}) satisfies ClientDirective;

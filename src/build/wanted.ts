@@ -1,0 +1,26 @@
+import type { AstroIntegration } from 'astro';
+
+declare global {
+  namespace Astro {
+    interface ClientDirectives {
+      /** Loads the island's script when someone reaches for it, and repeats the press that came before it was there. */
+      'client:wanted'?: boolean;
+    }
+  }
+}
+
+/**
+ * Adds `client:wanted`: an island costs a page no script until a pointer, a finger or the focus reaches it.
+ *
+ * @example
+ * // <Player client:wanted {...props} />
+ */
+export function wanted(): AstroIntegration {
+  return {
+    name: 'barwright-wanted',
+    hooks: {
+      'astro:config:setup': ({ addClientDirective }) =>
+        addClientDirective({ name: 'wanted', entrypoint: new URL('./wanted-directive.ts', import.meta.url) }),
+    },
+  };
+}

@@ -1,0 +1,187 @@
+/** What a player says: the labels of its controls and the sentences about its state. */
+import { inSentence, sayBar } from './labels.ts';
+import type { BarWord } from './labels.ts';
+
+/** What becomes of the sound, and why; the reasons are the sound's own. */
+export interface SoundNews {
+  state: 'stopped' | 'opening' | 'playing' | 'interrupted' | 'silent';
+  reason?: 'no-device' | 'suspended' | 'hidden' | 'failed' | undefined;
+}
+
+/** Labels of the controls; those that name a bar are passed through `sayBar`. */
+const LABELS = {
+  play: 'Play',
+  stop: 'Stop',
+  tempo: 'tempo',
+  slower: 'slower by one',
+  faster: 'faster by one',
+  tap: 'tap',
+  tapLong: 'tap the tempo',
+  check: 'check pattern',
+  lead: 'lead',
+  flams: 'flams',
+  flamWidth: 'flam width',
+  more: 'More',
+  loop: 'repeat',
+  countIn: 'count in a bar',
+  counts: 'show the count',
+  heights: 'draw stroke heights',
+  click: 'metronome',
+  heard: 'hands heard',
+  swing: 'swing',
+  resetOne: 'Reset tempo and lead here',
+  resetAll: 'Reset every player',
+  loading: 'Loading the player …',
+  failed: 'The player did not load: the connection may be gone. Press again to try again.',
+  checkBar: 'check bar',
+  engraving: 'Writing it out …',
+  notEngraved: 'The new notes could not be drawn: the connection may be gone. The sound is as chosen.',
+  forgetful: 'This browser does not let the site remember your tempo and settings. They hold until you leave the page.',
+};
+
+/**
+ * The labels, with the school's word for a bar.
+ *
+ * @example playerLabels('measure').countIn // 'count in a measure'
+ */
+export function playerLabels(word: BarWord = 'bar'): typeof LABELS {
+  return Object.fromEntries(Object.entries(LABELS).map(([key, text]) => [key, sayBar(text, word)])) as typeof LABELS;
+}
+
+/** One way of a choice: what is kept, and what is read on it. */
+export interface Choice<T> {
+  value: T;
+  label: string;
+  /** The whole of it, where the label is short. */
+  says?: string;
+}
+
+/** Bars of check pattern before as many of the exercise. */
+export const CHECKS: readonly Choice<0 | 1 | 2 | 4>[] = [
+  { value: 0, label: 'off' },
+  { value: 1, label: '1:1', says: 'one to one' },
+  { value: 2, label: '2:2', says: 'two to two' },
+  { value: 4, label: '4:4', says: 'four to four' },
+];
+
+/** The hand that leads. */
+export const LEAD_CHOICES = [
+  { value: 'written', label: 'right' },
+  { value: 'left', label: 'left' },
+  { value: 'alternating', label: 'alternating' },
+] as const satisfies readonly Choice<string>[];
+
+/** How grace notes are played: as wide as chosen, or as notes of their own. */
+export const FLAMS = [
+  { value: 'grace', label: 'grace notes' },
+  { value: 'before', label: 'before the beat', says: 'written out before the beat' },
+  { value: 'on', label: 'on the beat', says: 'written out on the beat' },
+] as const satisfies readonly Choice<string>[];
+
+/** Whose strokes sound. */
+export const HEARD = [
+  { value: 'all', label: 'both' },
+  { value: 'R', label: 'right only' },
+  { value: 'L', label: 'left only' },
+] as const satisfies readonly Choice<string>[];
+
+/**
+ * What the metronome clicks, by the name of the subdivision.
+ *
+ * @example clickChoices('sixteenths')[2].label // 'beats and sixteenths'
+ */
+export function clickChoices(slots: string): readonly Choice<'off' | 'beats' | 'slots'>[] {
+  return [
+    { value: 'off', label: 'off' },
+    { value: 'beats', label: 'beats' },
+    { value: 'slots', label: `beats and ${slots}` },
+  ];
+}
+
+/**
+ * The button's full name, for those who hear it without seeing what stands above it.
+ *
+ * @example playName(false, 'The flam drag') // 'Play: The flam drag'
+ */
+export function playName(sounding: boolean, what: string | undefined): string {
+  const verb = sounding ? LABELS.stop : LABELS.play;
+  return what ? `${verb}: ${what}` : verb;
+}
+
+/**
+ * What a beat is and how many there are.
+ *
+ * @example tempoSays(72, false) // '72 quarter notes a minute'
+ */
+export function tempoSays(tempo: number, compound: boolean): string {
+  return `${tempo} ${compound ? 'dotted quarter notes' : 'quarter notes'} a minute`;
+}
+
+/**
+ * Swing as a ratio of the long to the short note.
+ *
+ * @example swingSays(1.5) // '1.5 : 1'
+ */
+export function swingSays(ratio: number): string {
+  return ratio === 1 ? 'even' : `${Number(ratio.toFixed(1))} : 1`;
+}
+
+/**
+ * What the rarer settings change, told beside the closed drawer so that nothing odd is heard without a reason.
+ *
+ * @example changesSay({ swing: 2, heard: 'L' }) // 'left only, swing 2 : 1'
+ */
+export function changesSay(settings: { swing: number; heard: 'all' | 'R' | 'L' }): string {
+  const hand = HEARD.find((choice) => choice.value === settings.heard);
+  const parts = [
+    settings.heard === 'all' ? '' : (hand?.label ?? ''),
+    settings.swing === 1 ? '' : `${LABELS.swing} ${swingSays(settings.swing)}`,
+  ];
+  return parts.filter(Boolean).join(', ');
+}
+
+const INTERRUPTED = {
+  suspended: 'The browser held the sound back. Press again to play.',
+  hidden: 'Stopped while the page was out of sight. Press again to play.',
+  'no-device': 'The sound device is gone. Press again once there is one.',
+  failed: 'The sound broke off. Press again to play.',
+};
+
+const SILENT = {
+  suspended: 'The browser does not let the sound start. Press again to play.',
+  hidden: 'The sound does not start while the page is out of sight.',
+  'no-device': 'There is no sound device here. The notes and the light run without it.',
+  failed: 'The sound did not load: the connection may be gone. Press again to try again.',
+};
+
+/**
+ * One sentence about the sound; nothing where it is stopped as asked.
+ *
+ * @example soundSays({ state: 'opening' }) // 'Opening the sound …'
+ */
+export function soundSays(news: SoundNews): string {
+  if (news.state === 'opening') return 'Opening the sound …';
+  if (news.state === 'playing') return 'Playing.';
+  if (news.state === 'interrupted') return INTERRUPTED[news.reason ?? 'suspended'];
+  if (news.state === 'silent') return SILENT[news.reason ?? 'no-device'];
+  return news.reason ? INTERRUPTED[news.reason] : '';
+}
+
+/**
+ * What sounds now, above the score.
+ *
+ * @example phaseSays('check', 'measure') // 'check measure'
+ */
+export function phaseSays(phase: 'count-in' | 'check' | 'pattern' | undefined, word: BarWord = 'bar'): string {
+  if (phase === 'count-in') return 'count-in';
+  return phase === 'check' ? playerLabels(word).checkBar : '';
+}
+
+/**
+ * A check bar's description: every hand in order.
+ *
+ * @example checkReading(['R', 'L', 'R', 'L']) // 'Single strokes: R, L, R and L.'
+ */
+export function checkReading(letters: readonly string[]): string {
+  return `Single strokes: ${inSentence(letters)}.`;
+}
