@@ -2,7 +2,7 @@
 export { cellSchema, type CellData } from './cell.ts';
 export { courseSchema, type CourseData, type PartData, type PlannedLesson } from './course.ts';
 export { exerciseSchema, type ExerciseData } from './exercise.ts';
-export { ID_PATTERN, LEADS, STAVES, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
+export { ID_PATTERN, ID_SAYS, LEADS, STAVES, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
 export { lessonSchema, LESSON_LINES, type LessonData } from './lesson.ts';
 export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
 export { siteSchema, type SiteData } from './site.ts';
@@ -40,3 +40,15 @@ export {
   type AnswerResult,
   type QuestionBar,
 } from './questions.ts';
+export {
+  barOfAttributes,
+  barOfExercise,
+  barOfRudiment,
+  barRequest,
+  layBar,
+  slotsOfCell,
+  type BarRequest,
+  type BarSpec,
+  type CellLookup,
+  type LaidBar,
+} from './bars.ts';

@@ -1,0 +1,47 @@
+import { existsSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { checkCells } from './content/check-bars.ts';
+import { checkCourse } from './content/check-course.ts';
+import { checkExercises, checkRudiments, checkTerms } from './content/check-entries.ts';
+import { checkLessons } from './content/check-lessons.ts';
+import { printFaults, sortFaults, type ContentFault } from './content/content-fault.ts';
+import { readLibrary, type Library } from './content/library.ts';
+import { listFiles } from './content/list-files.ts';
+
+/**
+ * Checks every file of the content folder below `root`; gives all faults, by file and line. Never throws, whatever the
+ * files hold.
+ */
+export function checkContent(root: string): ContentFault[] {
+  const folder = join(root, 'content');
+  if (!existsSync(folder) || !statSync(folder).isDirectory()) return [missing('content', 'there is no folder content')];
+  const library = readLibrary(listFiles(root));
+  checkCells(library);
+  checkExercises(library);
+  checkRudiments(library);
+  checkTerms(library);
+  checkLessons(library);
+  checkCourse(library);
+  return sortFaults([...library.faults, ...missingFiles(library)]);
+}
+
+const missing = (file: string, message: string): ContentFault => ({ file, line: 1, column: 1, message });
+
+function missingFiles({ site, course }: Library): ContentFault[] {
+  return [
+    ...(site ? [] : [missing('content/site.yaml', 'the file is missing: it says what the school is called')]),
+    ...(course ? [] : [missing('content/course.yaml', 'the file is missing: it holds the plan of the course')]),
+  ];
+}
+
+/** Prints the faults and gives the exit code. */
+function main(root: string): number {
+  const faults = checkContent(root);
+  if (faults.length) console.error(printFaults(faults));
+  else console.log('The content is sound.');
+  return faults.length ? 1 : 0;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  process.exitCode = main(fileURLToPath(new URL('../..', import.meta.url)));

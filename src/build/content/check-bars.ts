@@ -1,0 +1,101 @@
+import { faultText, parseSticking, type PhraseFault } from '../../core/index.ts';
+import {
+  barRequest,
+  layBar,
+  slotsOfCell,
+  type BarSpec,
+  type CellLookup,
+  type LaidBar,
+} from '../../curriculum/index.ts';
+import type { Place } from './content-fault.ts';
+import { knownHint } from './nearest.ts';
+import type { Library } from './library.ts';
+
+/** Where a bar is written. */
+export interface BarSite {
+  file: string;
+  /** Where the bar as a whole stands. */
+  place: Place;
+  /** Where each of its fields stands. */
+  placeOf: (field: 'sticking' | 'cells' | 'meter' | 'grid' | 'pickup', index?: number) => Place;
+  /** Where the text of its sticking begins, if it stands in the file as it is. */
+  stickingStart?: Place;
+}
+
+/** The cells that can be laid: by id, without those whose files are faulty. */
+export function cellLookup(library: Library): CellLookup {
+  return (id) => library.cells.get(id)?.data;
+}
+
+/** Lays a bar as written; notes what is wrong with it. Undefined where it cannot be laid. */
+export function checkBar(library: Library, spec: BarSpec, site: BarSite): Extract<LaidBar, { ok: true }> | undefined {
+  const cellOf = cellLookup(library);
+  if (!cellsKnown(library, spec, site)) return undefined;
+  const laid = layBar(spec, cellOf);
+  if (laid.ok) return laid;
+  library.faults.push({
+    file: site.file,
+    ...barPlace(laid.fault, spec, site),
+    ...sayBarFault(laid.fault, spec, cellOf),
+  });
+  return undefined;
+}
+
+/** Notes the cells that are not there; a cell whose own file is faulty is passed over in silence. */
+function cellsKnown(library: Library, spec: BarSpec, site: BarSite): boolean {
+  const ids = spec.cells ?? [];
+  ids.forEach((id, index) => {
+    if (!library.cells.has(id))
+      library.faults.push({
+        file: site.file,
+        ...site.placeOf('cells', index),
+        message: `there is no cell "${id}"`,
+        hint: knownHint(id, library.cells.keys()),
+      });
+  });
+  return ids.every((id) => isSound(library, id));
+}
+
+const isSound = (library: Library, id: string) => {
+  const text = library.cells.get(id)?.data?.sticking;
+  return text !== undefined && slotsOfCell(text) !== undefined;
+};
+
+function sayBarFault(fault: PhraseFault, spec: BarSpec, cellOf: CellLookup): { message: string; hint?: string } {
+  if (fault.cell === undefined) return { message: fault.message, hint: barHint(spec) };
+  const { text } = barRequest(spec, cellOf).cells[fault.cell];
+  return {
+    message: faultText(text, fault),
+    hint: fault.message.includes(fault.expected) ? undefined : `${fault.expected} can stand there`,
+  };
+}
+
+/** A sum is easier to find wrong with its parts beside it. */
+function barHint({ cells, meter, grid }: BarSpec): string | undefined {
+  return meter && grid
+    ? `${cells ? `${cells.length} cells` : 'the sticking'} in ${meter} with ${grid} slots a beat`
+    : undefined;
+}
+
+function barPlace(fault: PhraseFault, spec: BarSpec, site: BarSite): Place {
+  if (fault.cell === undefined) return spec.sticking === undefined ? site.placeOf('cells') : site.placeOf('sticking');
+  if (!site.stickingStart || (spec.sticking ?? '').slice(0, fault.at).includes('\n')) return site.placeOf('sticking');
+  return { line: site.stickingStart.line, column: site.stickingStart.column + fault.at };
+}
+
+/** A cell on its own: a plain row of slots that parses. */
+export function checkCells(library: Library): void {
+  for (const { file, data, yaml } of library.cells.values()) {
+    if (!data || !yaml) continue;
+    const read = parseSticking(data.sticking);
+    const place = yaml.placeOf(['sticking']);
+    if (!read.ok) library.faults.push({ file, ...place, message: faultText(data.sticking, read.fault) });
+    else if (read.sticking.hands.some(({ kind }) => kind !== 'slot' && kind !== 'hold'))
+      library.faults.push({
+        file,
+        ...place,
+        message: 'a cell is a plain row of slots, without { }, | or [ ]',
+        hint: 'bar lines, heads and repeats belong to the bar that uses the cell',
+      });
+  }
+}

@@ -1,0 +1,226 @@
+import { VOCABULARY, wordOf, type Word } from '../../curriculum/index.ts';
+import type { ContentFault, Place } from './content-fault.ts';
+import {
+  isComment,
+  isElement,
+  literalOf,
+  placeOfNode,
+  readTree,
+  textOf,
+  walk,
+  type TreeAttribute,
+  type TreeNode,
+} from './mdx-tree.ts';
+import { knownHint } from './nearest.ts';
+import { judge } from './say-issue.ts';
+import { readYaml, type YamlText } from './yaml-text.ts';
+
+/** A word of the vocabulary as a lesson uses it. */
+export interface WordUse {
+  word: Word;
+  /** Its attributes, undefined where they are faulty. */
+  attributes?: Record<string, unknown>;
+  place: Place;
+  placeOf: (attribute: string) => Place;
+  /** Where the text of an attribute begins, if it stands in the file as it is. */
+  textStart: (attribute: string) => Place | undefined;
+}
+
+/** A link or picture in the text. */
+export interface Reference extends Place {
+  kind: 'link' | 'picture';
+  url: string;
+  alt: string;
+}
+
+/** A lesson file taken apart. */
+export interface LessonFile {
+  file: string;
+  text: string;
+  frontmatter?: YamlText;
+  words: WordUse[];
+  references: Reference[];
+  /** False where the text could not be read, so that nothing can be said about what it lacks. */
+  readable: boolean;
+  faults: ContentFault[];
+}
+
+/** Takes a lesson apart: its front matter, the words it uses, its links; with the faults of its form. */
+export function readLesson(file: string, text: string): LessonFile {
+  const lesson: LessonFile = { file, text, words: [], references: [], readable: false, faults: [] };
+  readFrontmatter(lesson);
+  const read = readTree(text);
+  if (!read.ok) {
+    fault(lesson, read, `the text cannot be read: ${read.message}`, SYNTAX_HINT);
+    return lesson;
+  }
+  lesson.readable = true;
+  walk(read.tree, (node, parent) => readNode(lesson, node, parent));
+  return lesson;
+}
+
+const SYNTAX_HINT =
+  'every tag is closed; { and < in the text are written \\{ and \\<, and a sticking in the text stands between `backticks`';
+
+function fault(lesson: LessonFile, { line, column }: Place, message: string, hint?: string): void {
+  lesson.faults.push({ file: lesson.file, line, column, message, hint });
+}
+
+const FENCED = /^---[ \t]*\r?\n([\s\S]*?)(?:\r?\n)?---[ \t]*(?:\r?\n|$)/;
+
+function readFrontmatter(lesson: LessonFile): void {
+  const block = FENCED.exec(lesson.text);
+  if (!block)
+    return fault(
+      lesson,
+      START,
+      'the front matter is missing',
+      'begin with ---, then id, part, order, title and so on, then ---',
+    );
+  const read = readYaml(block[1], 1);
+  if (read.ok) lesson.frontmatter = read.yaml;
+  else read.faults.forEach((one) => fault(lesson, one, one.message, one.hint));
+}
+
+const START: Place = { line: 1, column: 1 };
+
+const REFUSED: Record<string, [message: string, hint: string]> = {
+  mdxjsEsm: ['a lesson imports and exports nothing', 'the words of the vocabulary are there without an import'],
+  mdxFlowExpression: [
+    '{…} is code; a lesson holds none',
+    'a sticking in the text stands between `backticks`; a lone brace is written \\{',
+  ],
+  mdxTextExpression: [
+    '{…} is code; a lesson holds none',
+    'a sticking in the text stands between `backticks`; a lone brace is written \\{',
+  ],
+};
+
+function readNode(lesson: LessonFile, node: TreeNode, parent: TreeNode): void {
+  const refused = REFUSED[node.type];
+  if (refused && !isComment(node)) fault(lesson, placeOfNode(node), ...refused);
+  if (isElement(node)) readElement(lesson, node, parent);
+  if (node.type === 'heading' && node.depth === 1)
+    fault(
+      lesson,
+      placeOfNode(node),
+      'the title of the page comes from the front matter',
+      'a heading inside a lesson begins with ##',
+    );
+  if (node.type === 'link' || node.type === 'definition') refer(lesson, node, 'link');
+  if (node.type === 'image') refer(lesson, node, 'picture');
+  if (node.type === 'imageReference')
+    fault(lesson, placeOfNode(node), 'a picture is written with its file: ![what it shows](picture.png)');
+}
+
+function refer(lesson: LessonFile, node: TreeNode, kind: Reference['kind']): void {
+  lesson.references.push({ kind, url: node.url ?? '', alt: node.alt ?? '', ...placeOfNode(node) });
+}
+
+function readElement(lesson: LessonFile, node: TreeNode, parent: TreeNode): void {
+  const name = node.name ?? '';
+  const word = wordOf(name);
+  if (!word) return unknownElement(lesson, node, name);
+  checkChildren(lesson, node, word);
+  if (isBlock(word) && standsInText(node, parent))
+    fault(
+      lesson,
+      placeOfNode(node),
+      `<${name}> stands inside a sentence`,
+      'give it a line of its own, with an empty line before and after',
+    );
+  lesson.words.push(readWord(lesson, node, word));
+}
+
+function unknownElement(lesson: LessonFile, node: TreeNode, name: string): void {
+  fault(lesson, placeOfNode(node), `<${name}> is not a word of the vocabulary`, knownHint(name, WORD_NAMES));
+}
+
+const WORD_NAMES = VOCABULARY.map(({ name }) => name);
+const isBlock = (word: Word) => word.name !== 'Term' && word.name !== 'Rudiment';
+
+/** A paragraph of nothing but elements and spaces becomes those elements; beside text an element is part of a sentence. */
+function standsInText(node: TreeNode, parent: TreeNode): boolean {
+  if (node.type !== 'mdxJsxTextElement') return false;
+  return !parent.children?.every((child) => isElement(child) || (child.type === 'text' && textOf(child).trim() === ''));
+}
+
+function checkChildren(lesson: LessonFile, node: TreeNode, word: Word): void {
+  const filled = (node.children ?? []).some((child) => child.type !== 'text' || textOf(child).trim() !== '');
+  if (word.children === 'nothing' && filled)
+    fault(lesson, placeOfNode(node), `<${word.name}> holds nothing`, `close it at once: ${word.example}`);
+  if (word.children !== 'nothing' && !filled)
+    fault(lesson, placeOfNode(node), `<${word.name}> is empty; words stand between its tags`, word.example);
+}
+
+function readWord(lesson: LessonFile, node: TreeNode, word: Word): WordUse {
+  const place = placeOfNode(node);
+  const written = new Map<string, TreeAttribute>();
+  for (const attribute of node.attributes ?? []) takeAttribute(lesson, attribute, written, word);
+  const placeOf = (name: string) => (written.has(name) ? placeOfNode(written.get(name)!) : place);
+  const textStart = (name: string) => valueStart(lesson.text, written.get(name));
+  const attributes = judgeAttributes(lesson, word, written, placeOf);
+  return { word, attributes, place, placeOf, textStart };
+}
+
+function takeAttribute(
+  lesson: LessonFile,
+  attribute: TreeAttribute,
+  written: Map<string, TreeAttribute>,
+  word: Word,
+): void {
+  const place = placeOfNode(attribute);
+  if (attribute.type === 'mdxJsxExpressionAttribute' || !attribute.name)
+    return fault(
+      lesson,
+      place,
+      `{…} among the attributes of <${word.name}> is code; a lesson holds none`,
+      word.example,
+    );
+  if (written.has(attribute.name)) fault(lesson, place, `"${attribute.name}" is written twice`);
+  written.set(attribute.name, attribute);
+}
+
+function judgeAttributes(
+  lesson: LessonFile,
+  word: Word,
+  written: Map<string, TreeAttribute>,
+  placeOf: (name: string) => Place,
+): Record<string, unknown> | undefined {
+  const values: Record<string, unknown> = {};
+  for (const [name, attribute] of written) {
+    const literal = literalOf(attribute);
+    if (literal.ok) values[name] = literal.value;
+    else {
+      fault(
+        lesson,
+        placeOf(name),
+        `"${name}" is not a plain value`,
+        `write it out: ${name}="flam drag" or ${name}={4}`,
+      );
+      return undefined;
+    }
+  }
+  const judged = judge(word.attributes, values, `<${word.name}>`);
+  if (judged.ok) return judged.data;
+  for (const said of judged.said)
+    fault(lesson, placeOf(String(said.path[0])), said.message, said.hint ?? numberHint(values, said.path));
+  return undefined;
+}
+
+/** A number in quotes is a text, the commonest slip of all. */
+function numberHint(values: Record<string, unknown>, [name]: PropertyKey[]): string | undefined {
+  const value = values[String(name)];
+  return typeof value === 'string' && /^\d+$/.test(value)
+    ? `write it without quotes: ${String(name)}={${value}}`
+    : undefined;
+}
+
+/** Where the text of an attribute begins, behind its quote; only where it stands in the file as it is. */
+function valueStart(text: string, attribute: TreeAttribute | undefined): Place | undefined {
+  const start = attribute?.position?.start;
+  if (!start || typeof attribute.value !== 'string') return undefined;
+  const lead = (attribute.name ?? '').length + 2;
+  const as = text.slice((start.offset ?? 0) + lead, (start.offset ?? 0) + lead + attribute.value.length);
+  return as === attribute.value ? { line: start.line, column: start.column + lead } : undefined;
+}

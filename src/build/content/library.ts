@@ -1,0 +1,186 @@
+import type { z } from 'astro/zod';
+import {
+  cellSchema,
+  courseSchema,
+  exerciseSchema,
+  ID_PATTERN,
+  ID_SAYS,
+  lessonSchema,
+  rudimentSchema,
+  siteSchema,
+  termSchema,
+  type CellData,
+  type CourseData,
+  type ExerciseData,
+  type LessonData,
+  type RudimentData,
+  type SiteData,
+  type TermData,
+} from '../../curriculum/index.ts';
+import type { ContentFault, Place } from './content-fault.ts';
+import { readLesson, type LessonFile } from './lesson-file.ts';
+import type { FoundFile } from './list-files.ts';
+import { readText } from './read-file.ts';
+import { judge } from './say-issue.ts';
+import { readYaml, type YamlText } from './yaml-text.ts';
+
+/** A file of one kind: what it says, undefined where it is faulty, and where. */
+export interface Entry<T> {
+  id: string;
+  file: string;
+  data?: T;
+  yaml?: YamlText;
+}
+
+/** A lesson: its front matter and its text taken apart. */
+export interface LessonEntry extends Entry<LessonData> {
+  steps: string[];
+  lesson?: LessonFile;
+}
+
+/** Everything a school has written, with the faults of its form. */
+export interface Library {
+  cells: Map<string, Entry<CellData>>;
+  exercises: Map<string, Entry<ExerciseData>>;
+  rudiments: Map<string, Entry<RudimentData>>;
+  glossary: Map<string, Entry<TermData>>;
+  site?: Entry<SiteData>;
+  course?: Entry<CourseData>;
+  lessons: LessonEntry[];
+  /** Pictures beside the lessons, relative to the root. */
+  pictures: Set<string>;
+  faults: ContentFault[];
+}
+
+/** The folders whose files are one thing each. */
+const KINDS = {
+  cells: { schema: cellSchema, what: 'a cell' },
+  exercises: { schema: exerciseSchema, what: 'an exercise' },
+  rudiments: { schema: rudimentSchema, what: 'a rudiment' },
+  glossary: { schema: termSchema, what: 'a term' },
+} as const;
+
+const isKind = (name: string): name is keyof typeof KINDS => Object.hasOwn(KINDS, name);
+
+const LESSON_PATH = 'lessons/NN-part/NN-lesson/index.mdx';
+const PICTURE = /\.(png|jpe?g|svg|webp|avif)$/i;
+
+/** Reads every content file. */
+export function readLibrary(files: readonly FoundFile[]): Library {
+  const library: Library = {
+    cells: new Map(),
+    exercises: new Map(),
+    rudiments: new Map(),
+    glossary: new Map(),
+    lessons: [],
+    pictures: new Set(),
+    faults: [],
+  };
+  files.forEach((found) => shelve(library, found));
+  return library;
+}
+
+function shelve(library: Library, found: FoundFile): void {
+  const [folder, name, ...deeper] = found.steps;
+  if (found.steps.length === 1) return shelveTop(library, found);
+  if (isKind(folder) && deeper.length === 0) return shelveKind(library, folder, name, found);
+  if (folder === 'lessons') return shelveLesson(library, found);
+  misplaced(library, found, `content has the folders lessons, ${Object.keys(KINDS).join(', ')}`);
+}
+
+function misplaced(library: Library, { file }: FoundFile, hint: string): void {
+  library.faults.push({ file, line: 1, column: 1, message: 'this file does not belong here', hint });
+}
+
+function shelveTop(library: Library, found: FoundFile): void {
+  const [name] = found.steps;
+  if (name === 'site.yaml') library.site = readEntry(library, found, siteSchema, 'the site');
+  else if (name === 'course.yaml') library.course = readEntry(library, found, courseSchema, 'the course');
+  else if (name !== 'README.md') misplaced(library, found, 'beside the folders stand only site.yaml and course.yaml');
+}
+
+function shelveKind(library: Library, kind: keyof typeof KINDS, name: string, found: FoundFile): void {
+  if (!name.endsWith('.yaml')) return misplaced(library, found, `files in content/${kind} end in .yaml`);
+  const { schema, what } = KINDS[kind];
+  const entry = readEntry(library, found, schema as z.ZodType, what);
+  checkId(library, found.file, entry.id);
+  (library[kind] as Map<string, Entry<unknown>>).set(entry.id, entry);
+}
+
+function checkId(library: Library, file: string, id: string): void {
+  if (!ID_PATTERN.test(id))
+    library.faults.push({
+      file,
+      line: 1,
+      column: 1,
+      message: `"${id}" cannot be an address`,
+      hint: `the file is named by ${ID_SAYS}`,
+    });
+}
+
+function readEntry<T>(
+  library: Library,
+  { file, steps, path }: FoundFile,
+  schema: z.ZodType<T>,
+  what: string,
+): Entry<T> {
+  const entry: Entry<T> = { id: steps[steps.length - 1].replace(/\.yaml$/, ''), file };
+  const read = readText(file, path);
+  if ('fault' in read) {
+    library.faults.push(read.fault);
+    return entry;
+  }
+  const parsed = readYaml(read.text);
+  if (!parsed.ok) {
+    library.faults.push(...parsed.faults.map((fault) => ({ file, ...fault })));
+    return entry;
+  }
+  return { ...entry, yaml: parsed.yaml, data: judgeYaml(library, file, parsed.yaml, schema, what) };
+}
+
+function judgeYaml<T>(
+  library: Library,
+  file: string,
+  yaml: YamlText,
+  schema: z.ZodType<T>,
+  what: string,
+): T | undefined {
+  const judged = judge(schema, yaml.value, what);
+  if (judged.ok) return judged.data;
+  for (const { path, atKey, message, hint } of judged.said)
+    library.faults.push({ file, ...yaml.placeOf(path, atKey), message, hint });
+  return undefined;
+}
+
+function shelveLesson(library: Library, found: FoundFile): void {
+  const { file, steps, path } = found;
+  if (steps.length === 4 && PICTURE.test(steps[3])) return void library.pictures.add(file);
+  if (steps.length !== 4 || steps[3] !== 'index.mdx')
+    return misplaced(library, found, `a lesson is content/${LESSON_PATH}, with its pictures beside it`);
+  const entry: LessonEntry = { id: steps[2].replace(/^\d+-/, ''), file, steps };
+  const read = readText(file, path);
+  if ('fault' in read) library.faults.push(read.fault);
+  else fillLesson(library, entry, readLesson(file, read.text));
+  library.lessons.push(entry);
+}
+
+function fillLesson(library: Library, entry: LessonEntry, lesson: LessonFile): void {
+  library.faults.push(...lesson.faults);
+  entry.lesson = lesson;
+  entry.yaml = lesson.frontmatter;
+  if (lesson.frontmatter)
+    entry.data = judgeYaml(library, entry.file, lesson.frontmatter, lessonSchema, 'the front matter');
+  entry.id = entry.data?.id ?? entry.id;
+}
+
+/** Notes a fault at a place of an entry's YAML. */
+export function faultAt(
+  library: Library,
+  entry: Entry<unknown>,
+  path: readonly PropertyKey[],
+  message: string,
+  hint?: string,
+): void {
+  const place: Place = entry.yaml?.placeOf(path) ?? { line: 1, column: 1 };
+  library.faults.push({ file: entry.file, ...place, message, hint });
+}

@@ -1,0 +1,104 @@
+import remarkFrontmatter from 'remark-frontmatter';
+import remarkMdx from 'remark-mdx';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
+import type { Place } from './content-fault.ts';
+
+/** What the checker reads of a node of a lesson's tree. */
+export interface TreeNode {
+  type: string;
+  children?: TreeNode[];
+  position?: {
+    start: { line: number; column: number; offset?: number };
+    end: { line: number; column: number; offset?: number };
+  };
+  /** Of text, front matter, expressions. */
+  value?: string;
+  /** Of an element; null for a fragment. */
+  name?: string | null;
+  attributes?: TreeAttribute[];
+  /** Of headings. */
+  depth?: number;
+  /** Of links and images. */
+  url?: string;
+  alt?: string | null;
+  data?: { estree?: EsTree | null };
+}
+
+/** An attribute of an element, or a spread. */
+export interface TreeAttribute {
+  type: 'mdxJsxAttribute' | 'mdxJsxExpressionAttribute';
+  name?: string;
+  value?: string | null | { value: string; data?: { estree?: EsTree | null } };
+  position?: TreeNode['position'];
+}
+
+/** As much of an expression as the checker looks at. */
+interface EsTree {
+  body: { type: string; expression?: EsNode }[];
+  comments?: unknown[];
+}
+
+interface EsNode {
+  type: string;
+  value?: unknown;
+  operator?: string;
+  argument?: EsNode;
+}
+
+const parser = unified().use(remarkParse).use(remarkFrontmatter).use(remarkMdx).freeze();
+
+/** A lesson's tree, or why it has none. */
+export function readTree(text: string): { ok: true; tree: TreeNode } | ({ ok: false; message: string } & Place) {
+  try {
+    return { ok: true, tree: parser.parse(text) as TreeNode };
+  } catch (error) {
+    const { reason, line, column, message } = error as Partial<Place> & { reason?: string; message?: string };
+    return { ok: false, line: line ?? 1, column: column ?? 1, message: reason ?? message ?? String(error) };
+  }
+}
+
+/** Where a node begins. */
+export function placeOfNode(node: { position?: TreeNode['position'] }): Place {
+  const { line = 1, column = 1 } = node.position?.start ?? {};
+  return { line, column };
+}
+
+/** Calls `visit` for every node below one, in the order of the text, with its parent. */
+export function walk(node: TreeNode, visit: (node: TreeNode, parent: TreeNode) => void): void {
+  for (const child of node.children ?? []) {
+    visit(child, node);
+    walk(child, visit);
+  }
+}
+
+/** Whether a node is an element of MDX. */
+export const isElement = (node: TreeNode): boolean =>
+  node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement';
+
+/** Whether an expression is nothing but a comment: braces with slash and star. */
+export function isComment(node: TreeNode): boolean {
+  const tree = node.data?.estree;
+  return !!tree && tree.body.length === 0 && (tree.comments?.length ?? 0) > 0;
+}
+
+/** The text in a node and below it. */
+export function textOf(node: TreeNode): string {
+  return node.value ?? (node.children ?? []).map(textOf).join('');
+}
+
+/** What an attribute says, if it is a literal. `<Bar loud />` says true. */
+export function literalOf(attribute: TreeAttribute): { ok: true; value: unknown } | { ok: false } {
+  const { value } = attribute;
+  if (value === null || value === undefined) return { ok: true, value: true };
+  if (typeof value === 'string') return { ok: true, value };
+  return literal(value.data?.estree?.body[0]?.expression);
+}
+
+function literal(node: EsNode | undefined): { ok: true; value: unknown } | { ok: false } {
+  if (node?.type === 'Literal' && isPlain(node.value)) return { ok: true, value: node.value };
+  const inner = node?.type === 'UnaryExpression' && node.operator === '-' ? literal(node.argument) : undefined;
+  return inner?.ok && typeof inner.value === 'number' ? { ok: true, value: -inner.value } : { ok: false };
+}
+
+const isPlain = (value: unknown) => ['string', 'number', 'boolean'].includes(typeof value);

@@ -1,0 +1,81 @@
+import { isMap, isNode, isScalar, LineCounter, parseDocument, type Document, type Node } from 'yaml';
+import type { Place } from './content-fault.ts';
+
+/** YAML as a value, with the places of its parts. */
+export interface YamlText {
+  value: unknown;
+  /** Where the value at a path stands; where it is missing, where its parent does. */
+  placeOf: (path: readonly PropertyKey[], atKey?: boolean) => Place;
+  /** Where in the text the content of a string begins, if it stands there as it is, on one line. */
+  textStart: (path: readonly PropertyKey[]) => Place | undefined;
+}
+
+/** What is wrong with YAML, and where. */
+export interface YamlFault extends Place {
+  message: string;
+  hint?: string;
+}
+
+/** Reads YAML; `lineOffset` is the number of lines before it in its file. */
+export function readYaml(
+  text: string,
+  lineOffset = 0,
+): { ok: true; yaml: YamlText } | { ok: false; faults: YamlFault[] } {
+  const lines = new LineCounter();
+  const place = (offset: number): Place => {
+    const { line, col } = lines.linePos(offset);
+    return { line: Math.max(1, line) + lineOffset, column: Math.max(1, col) };
+  };
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  if (document.errors.length) {
+    return {
+      ok: false,
+      faults: document.errors.map(({ message, pos }) => yamlFault(message, place(pos[0]), lineAt(text, pos[0]))),
+    };
+  }
+  try {
+    return { ok: true, yaml: yamlText(document, text, place) };
+  } catch (error) {
+    return { ok: false, faults: [yamlFault(error instanceof Error ? error.message : String(error), place(0), '')] };
+  }
+}
+
+const lineAt = (text: string, offset: number) =>
+  text.slice(text.lastIndexOf('\n', offset - 1) + 1).split(/\r?\n/, 1)[0];
+
+function yamlFault(message: string, at: Place, line: string): YamlFault {
+  return { ...at, message: `this is not YAML: ${message}`, hint: quoteHint(line) };
+}
+
+/** Sticking text begins with signs that mean something else to YAML. */
+function quoteHint(line: string): string | undefined {
+  const unquoted = /^\s*(-\s+)?([\w-]+:)\s+([^\s'"].*)$/.exec(line);
+  return unquoted ? `put the text in quotes: ${unquoted[2]} "${unquoted[3].replaceAll('"', "'")}"` : undefined;
+}
+
+function yamlText(document: Document.Parsed, text: string, place: (offset: number) => Place): YamlText {
+  const nodeAt = (path: readonly PropertyKey[]) => (path.length ? document.getIn(path, true) : document.contents);
+  const startOf = (node: unknown) => (isNode(node) && node.range ? node.range[0] : undefined);
+  const placeOf = (path: readonly PropertyKey[], atKey = false): Place => {
+    const offset = atKey ? keyStart(nodeAt(path.slice(0, -1)), path.at(-1)) : startOf(nodeAt(path));
+    if (offset !== undefined) return place(offset);
+    return path.length ? placeOf(path.slice(0, -1)) : place(0);
+  };
+  const textStart = (path: readonly PropertyKey[]) => {
+    const offset = stringStart(nodeAt(path), text);
+    return offset === undefined ? undefined : place(offset);
+  };
+  return { value: document.toJS(), placeOf, textStart };
+}
+
+function keyStart(map: unknown, key: PropertyKey | undefined): number | undefined {
+  if (!isMap(map)) return undefined;
+  const pair = map.items.find((item) => isScalar(item.key) && item.key.value === key);
+  return (pair?.key as Node | undefined)?.range?.[0];
+}
+
+function stringStart(node: unknown, text: string): number | undefined {
+  if (!isScalar(node) || typeof node.value !== 'string' || !node.range) return undefined;
+  const [from] = node.range;
+  return [from, from + 1].find((start) => text.startsWith(node.value as string, start));
+}
