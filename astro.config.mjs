@@ -3,6 +3,9 @@ import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import svelte from '@astrojs/svelte';
 import { defineConfig, fontProviders } from 'astro/config';
+import { contentCheck } from './src/build/content-check.ts';
+import { lessonTree } from './src/build/lesson-tree.ts';
+import { searchIndex } from './src/build/search-index.ts';
 
 /** One such warning for every lesson, about a directive that the lesson's module is meant to have. */
 function withoutDirectiveWarnings(level, log, handler) {
@@ -26,7 +29,13 @@ function font(name, cssVariable, family, styles, fallbacks) {
 
 const fonts = [
   font('Literata', '--font-text', 'literata', ['normal', 'italic'], ['Georgia', 'serif']),
-  font('Atkinson Hyperlegible Next', '--font-label', 'atkinson-hyperlegible-next', ['normal'], ['Verdana', 'sans-serif']),
+  font(
+    'Atkinson Hyperlegible Next',
+    '--font-label',
+    'atkinson-hyperlegible-next',
+    ['normal'],
+    ['Verdana', 'sans-serif'],
+  ),
 ];
 
 /** What a page may load, and from where: this site, nothing else. Scripts and styles in the page are listed by hash. */
@@ -44,16 +53,18 @@ const csp = {
   scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
 };
 
+const base = process.env.SITE_BASE || '/';
+
 export default defineConfig({
   site: process.env.SITE_URL || 'https://example.org',
-  base: process.env.SITE_BASE || '/',
+  base,
   trailingSlash: 'always',
   outDir: 'dist',
   devToolbar: { enabled: false },
   // The default processor aborts without naming the file on some misnested HTML.
-  markdown: { processor: unified() },
+  markdown: { processor: unified({ remarkPlugins: [[lessonTree, { base }]] }) },
   security: { csp },
   fonts,
   vite: { build: { rolldownOptions: { onLog: withoutDirectiveWarnings } } },
-  integrations: [mdx(), svelte(), sitemap()],
+  integrations: [contentCheck(), mdx(), svelte(), sitemap(), searchIndex()],
 });

@@ -5,6 +5,7 @@ import {
   courseSchema,
   exerciseSchema,
   lessonSchema,
+  pageSchema,
   rudimentSchema,
   siteSchema,
   termSchema,
@@ -30,6 +31,7 @@ export const collections = {
   exercises: defineCollection({ loader: files('exercises'), schema: exerciseSchema }),
   rudiments: defineCollection({ loader: files('rudiments'), schema: rudimentSchema }),
   glossary: defineCollection({ loader: files('glossary'), schema: termSchema }),
+  pages: defineCollection({ loader: glob({ pattern: '*.md', base: './content/pages' }), schema: pageSchema }),
   site: defineCollection({ loader: file('site'), schema: siteSchema }),
   course: defineCollection({ loader: file('course'), schema: courseSchema }),
 };

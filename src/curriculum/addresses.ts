@@ -18,12 +18,3 @@ export const FIXED_PAGES: readonly string[] = Object.values(ADDRESSES).filter((a
 
 /** The address of a lesson's part in the contents. */
 export const partAddress = (number: number): string => `${ADDRESSES.course}#part-${number}`;
-
-/**
- * An address under the base path of the site.
- *
- * @example `underBase('/drums', '/course/')` is `'/drums/course/'`
- */
-export function underBase(base: string, address: string): string {
-  return base.replace(/\/$/, '') + address;
-}

@@ -4,12 +4,13 @@ export { courseSchema, type CourseData, type PartData, type PlannedLesson } from
 export { exerciseSchema, type ExerciseData } from './exercise.ts';
 export { ID_PATTERN, ID_SAYS, LEADS, STAVES, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
 export { lessonSchema, LESSON_LINES, type LessonData } from './lesson.ts';
+export { pageSchema, type PageData } from './page.ts';
 export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
 export { siteSchema, type SiteData } from './site.ts';
 export { termSchema, type TermData } from './term.ts';
 export { handLoop, mainHands, otherHands, strokesOf, type PlainStroke } from './rudiment-hands.ts';
 export { inOrder, neighbours, type PlacedLesson } from './order.ts';
-export { ADDRESSES, FIXED_PAGES, partAddress, underBase } from './addresses.ts';
+export { ADDRESSES, FIXED_PAGES, partAddress } from './addresses.ts';
 export {
   attributesOf,
   CAUTIONS,

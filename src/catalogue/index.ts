@@ -1,0 +1,5 @@
+/** The collections, loaded: the one place that asks Astro for content. */
+export * from './site.ts';
+export * from './lessons.ts';
+export * from './collections.ts';
+export * from './bars.ts';
