@@ -86,7 +86,11 @@ function unlink() {
   if (existsSync(LINK) && isBundled(resolve('node_modules/.bin', readlinkSync(LINK)))) rmSync(LINK);
 }
 
-const isBundled = (path) => /node_modules[\\/](\.bin[\\/]node|node-[^\\/]+[\\/]bin[\\/]node)/.test(path);
+/** True for the Node that came with this project's packages, and for the link to it. */
+function isBundled(path) {
+  const node = resolve(path);
+  return node === resolve(LINK) || node === resolve('node_modules', BUNDLED);
+}
 
 function versionOf(node) {
   if (node === process.execPath) return process.versions.node;

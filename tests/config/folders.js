@@ -41,7 +41,18 @@ export const FOLDERS = {
   build: {
     path: 'src/build',
     may: ['curriculum', 'core', 'words', 'search'],
-    packages: ['astro', 'astro/config', 'pagefind', 'yaml', 'unified', 'remark-*', 'unist-*', 'mdast*', 'vite'],
+    packages: [
+      'astro',
+      'astro/config',
+      'astro/zod',
+      'pagefind',
+      'yaml',
+      'unified',
+      'remark-*',
+      'unist-*',
+      'mdast*',
+      'vite',
+    ],
     node: true,
   },
   layouts: {
