@@ -59,7 +59,7 @@ const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
  * For each limb its gaps in slots and, at a tempo, in milliseconds; longest run, tightest gap of each kind and where; and
  * the tempo at which given limits bind. Throws RangeError for a tempo of 0 or less.
  * @example
- * hands(timeline, 90).limbs.L.longestRunWithGraces.length // → 3 where R L L meets a flam
+ * hands(timeline, 90).limbs.L.longestRun.length // → 2
  */
 export function hands(timeline: Timeline, bpm: Bpm, options: HandsOptions = {}): HandsReport {
   const { flamMs = DEFAULT_FLAM_MS, loop = false } = options;

@@ -1,6 +1,5 @@
 import { SURFACES, type Surface } from '../sticking/surfaces.ts';
 import type { Limb } from '../sticking/types.ts';
-import type { Placed } from '../timeline/perform.ts';
 import type { Stroke } from '../timeline/types.ts';
 
 /** What a stroke must be; every key that is given must hold. */
@@ -24,6 +23,12 @@ export interface StrokeTest {
 export interface OrchestrationRule {
   when: StrokeTest;
   to: Surface | readonly Surface[];
+}
+
+/** A stroke and whether its surface was written, which only these rules ask. */
+export interface Placed {
+  stroke: Stroke;
+  written: boolean;
 }
 
 interface CellPlace {

@@ -9,7 +9,7 @@ const stroke = (limb: Hand): SlotItem => ({ kind: 'slot', parts: [[{ limb }]] })
 /**
  * The plain bar to hold a phrase against: single strokes in the meter and grid of its bar 1, hand to hand.
  * @example
- * checkPhrase(phrase).slots.length // → 16 where bar 1 has sixteen slots
+ * checkPhrase(phrase).slots.length // → 12
  */
 export function checkPhrase(phrase: Phrase, lead: Hand = 'R'): Phrase {
   const { meter, grid } = phrase.bars.find((bar) => bar.number === 1)!;

@@ -41,8 +41,8 @@ const NO_RULER = 'a meter and a grid, or a head such as [4/4:4]';
  * Lays cells one after another over whole bars, or says what does not add up. The fault's `at` is a slot of the phrase.
  * Throws RangeError for a lead or a fill that does not exist.
  * @example
- * layPhrase({ cells: [{ id: 'flam-drag', sticking }], meter: '4/4', grid: 4 }).fault.message
- * // → 'stops on 1 &; from the a of 1 on 13 sixteenths are empty: 3 of 16 sixteenths'
+ * layPhrase({ cells: [{ id: 'flam-drag', sticking }], meter: '3/4', grid: 1 }).ok // → true
+ * layPhrase({ cells: [{ id: 'flam-drag', sticking }], meter: '2/4', grid: 2 }).fault.message // → 'stops on 2; the & of 2 is empty: 3 of 4 eighths'
  */
 export function layPhrase(request: PhraseRequest): Result<'phrase', Phrase> {
   const { cells, lead = 'written', fill = 'exact', pickup = 0 } = request;

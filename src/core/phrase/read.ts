@@ -23,7 +23,7 @@ export interface PhraseFault extends Fault {
 /**
  * Reads texts and lays them as a phrase; each repeat of a top-level group is a cell of its own under the same id.
  * @example
- * readPhrase({ cells: [{ id: 'flam-drag', text: '{>lR LL R}4' }], meter: '4/4', grid: 3 }) // → { ok: true, phrase: … }
+ * readPhrase({ cells: [{ id: 'flam-drag', text: '{>lR LL R}4' }], meter: '4/4', grid: 3 }).phrase.cells.length // → 4
  */
 export function readPhrase(
   request: PhraseTextRequest,

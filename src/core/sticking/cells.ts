@@ -6,7 +6,7 @@ import type { HoldItem, Item, SlotItem, Sticking } from './types.ts';
  * begin a cell stay with the stroke they prolong, in the cell before; a foot that would ring into the next cell stops at
  * its edge.
  * @example
- * cellsOf(parse('{>lR LL R}5 L')).map(printSticking) // → five times '>lR LL R', then 'L'
+ * cellsOf(parseSticking('{>lR LL R}2 L').sticking).map(printSticking) // → ['>lR LL R', '>lR LL R', 'L']
  */
 export function cellsOf(sticking: Sticking): Sticking[] {
   if (!sticking.hands.some((item) => item.kind === 'group')) return [sticking];

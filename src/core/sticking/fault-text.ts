@@ -3,7 +3,7 @@ import type { Fault } from '../fault.ts';
 /**
  * A fault as it is shown to the person who wrote the text: the message, the line it stands in and a caret under the place.
  * @example
- * faultText('R Q', fault) // → '"Q" is not a stroke; …\n  R Q\n    ^'
+ * faultText('R rR', parseSticking('R rR').fault).split('\n').slice(1) // → ['  R rR', '    ^']
  */
 export function faultText(text: string, fault: Fault): string {
   const before = text.slice(0, fault.at);

@@ -44,7 +44,7 @@ function mirrorItem(item: Item, kit: KitMap): Item {
 /**
  * The sticking for the other lead: hands exchanged, grace notes with them; surfaces stay, unless a map of the kit is given.
  * @example
- * mirror(parse('>lR LL R')) // → '>rL RR L'
+ * printSticking(mirror(parseSticking('>lR LL R').sticking)) // → '>rL RR L'
  */
 export function mirror(sticking: Sticking, kit: KitMap = {}): Sticking {
   const turn = (items: Item[]): Item[] => items.map((item) => mirrorItem(item, kit));

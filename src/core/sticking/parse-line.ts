@@ -72,7 +72,7 @@ function readHead(reader: Reader): HeadItem {
   const parts = /^\[([^:]*):([^:]*)\]$/.exec(text);
   if (!parts) reader.refuse(`this is not a head; ${example} can stand here`, example, at, text || reader.found);
   const meter = readMeter(parts[1]);
-  if (!meter.ok) reader.refuse(meter.fault.message, meter.fault.expected, at + 1, parts[1]);
+  if (!meter.ok) reader.refuse(meter.fault.message, meter.fault.expected, at + 1 + meter.fault.at, meter.fault.found);
   const grid = /^\d$/.test(parts[2]) ? Number(parts[2]) : NaN;
   if (!isGrid(grid))
     reader.refuse(

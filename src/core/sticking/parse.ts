@@ -12,7 +12,7 @@ const STROKES = 'R, L, K, H, a rest "-" or a grace note r, l';
 /**
  * Reads a sticking. Never throws, whatever the text; a fault points into it.
  * @example
- * parseSticking('>lR LL R') // → { ok: true, sticking: … }
+ * parseSticking('>lR LL R').ok // → true
  * parseSticking('Q').fault.message // → '"Q" is not a stroke; R, L, K, H, a rest "-" or a grace note r, l can stand here'
  */
 export function parseSticking(text: string): Result<'sticking', Sticking> {

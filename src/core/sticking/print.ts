@@ -42,7 +42,7 @@ export const printItems = (items: readonly Item[]): string => items.map(printIte
 /**
  * The normal form of a sticking: single spaces, chords in the order R L K H, no needless colon.
  * @example
- * printSticking(sticking) // → '>lR LL R'
+ * printSticking(parseSticking('K+L  >lR@snare:LL').sticking) // → 'L+K >lR@snare:LL'
  */
 export function printSticking(sticking: Sticking): string {
   const hands = printItems(sticking.hands);

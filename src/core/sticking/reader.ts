@@ -55,7 +55,7 @@ export class Reader {
   /** Refuses at a place, by default here; never past the end of the text. */
   refuse(message: string, expected: string, at = this.at, found = this.found): never {
     const inside = Math.max(0, Math.min(at, this.text.length - 1));
-    throw new Refusal({ at: inside, found, expected, message });
+    throw new Refusal({ at: inside, found: found || 'nothing', expected, message });
   }
 }
 

@@ -27,7 +27,7 @@ const COULD_STAND = 'a meter such as 4/4, 6/8 or 2+2+3/8: 1 to 15 over 2, 4, 8 o
 /**
  * Reads a meter: 1 to 15 over 2, 4, 8 or 16, or grouped.
  * @example
- * readMeter('6/8') // → { ok: true, meter: { text: '6/8', beats: 2, beatTicks: 30240, … } }
+ * readMeter('6/8') // → { ok: true, meter: { beats: 2, beatTicks: 30240, barTicks: 60480 } }
  */
 export function readMeter(text: MeterText): Result<'meter', Meter> {
   const parts = METER.exec(text);

@@ -1,7 +1,7 @@
 import { countNames, type CountSystem } from '../time/counts.ts';
 import { DEFAULT_SURFACE } from '../sticking/mirror.ts';
 import { SURFACES } from '../sticking/surfaces.ts';
-import { applyOrchestration, type OrchestrationRule } from '../orchestration/rules.ts';
+import { applyOrchestration, type OrchestrationRule, type Placed } from '../orchestration/rules.ts';
 import { writeOut } from './write-out.ts';
 import type { Chord, HoldItem, Limb, SlotItem, StrokeText } from '../sticking/types.ts';
 import type { Phrase, PhraseSlot } from '../phrase/types.ts';
@@ -19,11 +19,6 @@ export interface PerformOptions {
 }
 
 type Line = 'hands' | 'feet';
-/** A stroke and whether its surface was written, which only the rules of orchestration ask. */
-export interface Placed {
-  stroke: Stroke;
-  written: boolean;
-}
 
 const FLAMS = ['grace', 'before', 'on'];
 const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
@@ -33,7 +28,7 @@ const isHand = (limb: Limb): boolean => limb === 'R' || limb === 'L';
  * A phrase as strokes with exact ticks, counts, kinds and stable ids, in order of time.
  * Throws RangeError for a way of playing flams that does not exist.
  * @example
- * perform(phrase).strokes[0] // → { id: '1.0.0g0', tick: 0, limb: 'L', kind: 'grace', count: '1', … }
+ * perform(phrase).strokes[0] // → { id: '1.0.0g0', tick: 0, limb: 'L', kind: 'grace', count: '1' }
  */
 export function perform(phrase: Phrase, options: PerformOptions = {}): Timeline {
   const { flams = 'grace', orchestration = [], counts } = options;

@@ -12,7 +12,7 @@ const MOST_SWING = 4;
  * seconds. Pickups, and grace notes of the first stroke, are before zero. Throws RangeError for a tempo, a swing or a
  * flam width that cannot be played.
  * @example
- * schedule(timeline, { bpm: 60 }) // → [{ id: '1.0.0g0', seconds: -0.03 }, { id: '1.0.0', seconds: 0 }, …]
+ * schedule(timeline, { bpm: 60 }).slice(0, 2) // → [{ id: '1.0.0g0', seconds: -0.03 }, { id: '1.0.0', seconds: 0 }]
  */
 export function schedule(timeline: Timeline, options: ScheduleOptions): ScheduledStroke[] {
   const at = secondsAt(timeline, options);

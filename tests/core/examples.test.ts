@@ -1,0 +1,40 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import * as core from '../../src/core/index.ts';
+
+/** What the examples may name: a flam drag, four of them in a bar of triplets, and how that is performed. */
+function fixtures(): Record<string, unknown> {
+  const read = core.readPhrase({ cells: [{ id: 'flam-drag', text: '{>lR LL R}4' }], meter: '4/4', grid: 3 });
+  const parsed = core.parseSticking('>lR LL R');
+  if (!read.ok || !parsed.ok) throw new Error('the fixtures do not add up');
+  return { sticking: parsed.sticking, phrase: read.phrase, timeline: core.perform(read.phrase) };
+}
+
+const ROOT = new URL('../../src/core/', import.meta.url).pathname;
+const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+
+/** Lines of the form `expression // → value` in doc comments. */
+const examples = files.flatMap((file) =>
+  [...readFileSync(join(ROOT, file), 'utf8').matchAll(/^ \* (?!@)(\S.*) \/\/ → (.*)$/gm)].map(([, code, value]) => ({
+    file,
+    code,
+    value,
+  })),
+);
+
+function evaluate(code: string): unknown {
+  const scope: Record<string, unknown> = { ...core, ...fixtures() };
+  return new Function(...Object.keys(scope), `return (${code});`)(...Object.values(scope));
+}
+
+describe('examples in the documentation of core', () => {
+  it('are there', () => expect(examples.length).toBeGreaterThan(15));
+
+  it.each(examples)('$file: $code', ({ code, value }) => {
+    const found = evaluate(code);
+    const wanted = evaluate(value);
+    if (typeof wanted === 'object' && wanted !== null) expect(found).toMatchObject(wanted as object);
+    else expect(found).toBe(wanted);
+  });
+});

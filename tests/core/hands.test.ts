@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { hands, motions } from '../../src/core/index.ts';
+import { timelineOf } from '../helpers/phrases.ts';
+
+const of = (text: string, how = { meter: '4/4', grid: 4 }): ReturnType<typeof timelineOf> =>
+  timelineOf(text, { ...how, fill: 'rests' });
+
+describe('runs of one hand', () => {
+  it.each([
+    ['R L L R', 'L', 2, 2],
+    ['R L L lR', 'L', 2, 3],
+    ['R K R K R L', 'R', 3, 3],
+    ['R - R L', 'R', 2, 2],
+    ['R R+L L', 'R', 2, 2],
+    ['R R+L L', 'L', 2, 2],
+    ['RR LL RR', 'R', 2, 2],
+    ['lR lR lR', 'R', 3, 1],
+  ] as const)('%s: %s', (text, hand, main, withGraces) => {
+    const report = hands(of(text), 60).limbs[hand]!;
+    expect([report.longestRun!.length, report.longestRunWithGraces!.length]).toEqual([main, withGraces]);
+  });
+
+  it('go over the seam only where the phrase goes round', () => {
+    const bar = of('R L R L R L R L R L R L R L R R');
+    expect(hands(bar, 60).limbs.R!.longestRun!.length).toBe(2);
+    expect(hands(bar, 60, { loop: true }).limbs.R!.longestRun!.length).toBe(3);
+  });
+});
+
+describe('gaps', () => {
+  it('are in slots, ticks and milliseconds, with a place', () => {
+    const { gaps } = hands(of('R L L R'), 60).limbs.R!;
+    expect(gaps).toEqual([
+      { kind: 'single', from: '1.0.0', to: '1.3.0', ticks: 15120, slots: 3, ms: 750, bar: 1, count: '1' },
+    ]);
+  });
+
+  it('tell a rebound, a grace note and a doubled kick from single strokes', () => {
+    const kinds = (text: string, limb: 'R' | 'L' | 'K'): string[] =>
+      hands(of(text), 60).limbs[limb]!.gaps.map((g) => g.kind);
+    expect(kinds('R LL R', 'L')).toEqual(['rebound']);
+    expect(kinds('R L L R', 'L')).toEqual(['rebound']);
+    expect(kinds('L R R R L', 'R')).toEqual(['single', 'single']);
+    expect(kinds('lR L', 'L')).toEqual(['grace']);
+    expect(kinds('KK R K', 'K')).toEqual(['doubleFoot', 'foot']);
+  });
+
+  it('count a grace note where it sounds', () => {
+    const { gaps } = hands(of('lR L'), 60, { flamMs: 40 }).limbs.L!;
+    expect(gaps[0].ms).toBeCloseTo(290, 9);
+  });
+
+  it('bind at the tempo where the tightest meets its limit', () => {
+    const report = hands(of('R L R L'), 60, { limits: { single: 125 } });
+    const right = report.bindsAt.find((b) => b.limb === 'R' && b.kind === 'single')!;
+    expect(right.bpm).toBeCloseTo(240, 9);
+    expect(report.limit!.bpm).toBeCloseTo(240, 9);
+  });
+
+  it('throw for no tempo', () => expect(() => hands(of('R'), 0)).toThrow(RangeError));
+});
+
+describe('motions', () => {
+  it('follow from a stroke and the next of the same hand', () => {
+    const timeline = timelineOf('>R >R >R R R R R >R', { meter: '4/4', grid: 2 });
+    expect([...motions(timeline).values()]).toEqual(['full', 'full', 'down', 'tap', 'tap', 'tap', 'up', 'full']);
+  });
+
+  it('count a grace note as a low stroke', () => {
+    const motion = motions(timelineOf('{>lR L R >rL R L}2', { meter: '4/4', grid: 3 }));
+    expect([motion.get('1.0.0'), motion.get('1.2.0'), motion.get('1.3.0g0')]).toEqual(['down', 'tap', 'tap']);
+    expect(motion.get('1.1.0')).toBe('up');
+  });
+});
