@@ -13,7 +13,7 @@ const BOUNCES = 12;
 /** The gap after the first touch, and what is left of gap and level from one bounce to the next (ours). */
 const FIRST_GAP = 0.028;
 const GAP_KEPT = 0.9;
-const LEVEL_KEPT = 0.87;
+const LEVEL_KEPT = 0.81;
 
 /** The bounces of a stick pressed into the head: ever closer, ever softer. */
 export function bouncesOf({ random }: Pick<Take, 'random'>): Bounce[] {

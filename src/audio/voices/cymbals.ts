@@ -61,9 +61,9 @@ const ON_CHINA: PlateStroke = {
   metal: 0.42,
   floor: 180,
   washes: [
-    { middle: 900, q: 0.6, sixty: 0.5, rise: 0.0006, level: 0.34 },
-    { middle: 2900, q: 0.5, sixty: 0.8, rise: 0.003, level: 0.42 },
-    { middle: 7000, q: 0.6, sixty: 0.55, rise: 0.006, level: 0.22 },
+    { middle: 900, q: 0.6, sixty: 0.9, rise: 0.0006, level: 0.34 },
+    { middle: 2900, q: 0.5, sixty: 0.75, rise: 0.003, level: 0.42 },
+    { middle: 7000, q: 0.6, sixty: 0.5, rise: 0.006, level: 0.22 },
   ],
 };
 

@@ -49,8 +49,8 @@ const OPEN: PlateStroke = {
   damp: 0.95,
   floor: 450,
   washes: [
-    { middle: 6600, q: 0.45, sixty: 0.85, rise: 0.003, level: 0.4 },
-    { middle: 3000, q: 0.6, sixty: 0.45, rise: 0.002, level: 0.2 },
+    { middle: 6600, q: 0.45, sixty: 0.7, rise: 0.003, level: 0.4 },
+    { middle: 3000, q: 0.6, sixty: 0.6, rise: 0.002, level: 0.2 },
   ],
 };
 

@@ -19,9 +19,13 @@ export interface PitchFall {
 /** How many samples share one angle while the pitch falls: short enough to be smooth, long enough to be cheap. */
 const BLOCK = 16;
 
-/** How long a partial is worth rendering: until it has fallen by 66 dB. */
-function reach({ sixty }: Partial, rate: SampleRate, length: number): number {
-  return Math.min(length, Math.ceil(1.1 * sixty * rate));
+/** How far a partial is rendered, in decibels: the few of a head to the end of hearing, the many of a plate not so far. */
+const HEAD_DEPTH = 78;
+const PLATE_DEPTH = 66;
+
+/** The sample by which a partial has fallen so far. */
+function reach({ sixty }: Partial, rate: SampleRate, length: number, depth: number): number {
+  return Math.min(length, Math.ceil((depth / 60) * sixty * rate));
 }
 
 /** Adds partials of steady pitch, above all those of metal and wood. */
@@ -37,7 +41,7 @@ function ringOne(into: Signal, rate: SampleRate, partial: Partial): void {
   const [turn, shrink] = [2 * step * Math.cos(angle), step * step];
   let before = 0;
   let now = partial.level * step * Math.sin(angle);
-  const end = reach(partial, rate, into.length);
+  const end = reach(partial, rate, into.length, PLATE_DEPTH);
   for (let i = 1; i < end; i++) {
     into[i]! += now;
     const next = turn * now - shrink * before;
@@ -61,7 +65,7 @@ export function ringFalling(
 /** Turns a pointer in the plane; its angle a sample is set anew for each block. */
 function fallOne(into: Signal, rate: SampleRate, partial: Partial, fall: PitchFall): void {
   const step = decayStep(partial.sixty, rate);
-  const end = reach(partial, rate, into.length);
+  const end = reach(partial, rate, into.length, HEAD_DEPTH);
   let x = partial.level;
   let y = 0;
   for (let from = 0; from < end; from += BLOCK) {

@@ -47,7 +47,7 @@ function knock(partials: readonly Partial[], seconds: number, stick: number, tou
 
 /** Head and hoop at once: the hardest sound of the drum. */
 export function rimshot(take: Take): Signal {
-  return mix(snare({ ...ACCENT, place: 0.4, stick: 0.4 }, take), knock(HOOP, 0.3, 0.3, 0.2, take), 0.32);
+  return mix(snare({ ...ACCENT, place: 0.4, stick: 0.4 }, take), knock(HOOP, 0.3, 0.3, 0.2, take), 0.6);
 }
 
 /** The hoop alone; head and wires only tremble with it. */

@@ -25,10 +25,10 @@ export interface SnareStroke extends Blow {
 
 /** Strokes by height: an accent from above the shoulder, a tap from a hand's width, a ghost from an inch. */
 export const ACCENT: SnareStroke = { strength: 1, place: 0.24, touchMs: 0.3, stick: 0.9 };
-export const TAP: SnareStroke = { strength: 0.42, place: 0.28, touchMs: 0.42, stick: 0.46 };
-export const GHOST: SnareStroke = { strength: 0.13, place: 0.38, touchMs: 0.6, stick: 0.17 };
+export const TAP: SnareStroke = { strength: 0.42, place: 0.28, touchMs: 0.42, stick: 0.5 };
+export const GHOST: SnareStroke = { strength: 0.13, place: 0.38, touchMs: 0.6, stick: 0.19 };
 /** A grace note falls from as low as a ghost, with more of the tip. */
-export const GRACE: SnareStroke = { strength: 0.14, place: 0.32, touchMs: 0.5, stick: 0.2 };
+export const GRACE: SnareStroke = { strength: 0.14, place: 0.32, touchMs: 0.5, stick: 0.27 };
 
 /** Renders a stroke with head, wires and stick; `seconds` is how much of it is kept before the end is trimmed. */
 export function snare(stroke: SnareStroke, take: Take, seconds = 0.5): Signal {

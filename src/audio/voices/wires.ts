@@ -16,7 +16,7 @@ export interface Wires {
 const GIVE = 0.5;
 
 /** Seconds until the lower head and the wires have caught the motion. */
-const RISE = 0.0025;
+const RISE = 0.0015;
 
 /** The rattle of the wires under a head: noise that follows its motion and knocks against it once a swing. */
 export function wires(head: Signal, { level, top }: Wires, { rate, random }: Take): Signal {
@@ -24,7 +24,7 @@ export function wires(head: Signal, { level, top }: Wires, { rate, random }: Tak
   const rattle = wireNoise(head.length, top, { rate, random });
   for (let i = 0; i < head.length; i++) {
     const reach = motion[i]!;
-    const knock = 0.65 + 0.5 * Math.max(0, head[i]! / (reach + 1e-6));
+    const knock = 0.65 + 0.5 * Math.min(1.2, Math.max(0, head[i]! / (reach + 1e-6)));
     rattle[i]! *= level * knock * reach ** GIVE;
   }
   return rattle;
