@@ -62,7 +62,8 @@ export default defineConfig({
   outDir: 'dist',
   devToolbar: { enabled: false },
   // The default processor aborts without naming the file on some misnested HTML.
-  markdown: { processor: unified({ remarkPlugins: [[lessonTree, { base }]] }) },
+  // Highlighted code would bring style attributes, and no lesson has code.
+  markdown: { processor: unified({ remarkPlugins: [[lessonTree, { base }]] }), syntaxHighlight: false },
   security: { csp },
   fonts,
   vite: { build: { rolldownOptions: { onLog: withoutDirectiveWarnings } } },

@@ -1,14 +1,14 @@
 import { ADDRESSES, FIXED_PAGES } from '../../curriculum/index.ts';
-import type { LessonFile, Reference } from './lesson-file.ts';
+import type { Reference } from './references.ts';
 import type { Library } from './library.ts';
 import { knownHint } from './nearest.ts';
 
 /** Links lead somewhere, pictures are there and say what they show. */
-export function checkReferences(library: Library, lesson: LessonFile): void {
-  for (const reference of lesson.references) {
+export function checkReferences(library: Library, text: { file: string; references: Reference[] }): void {
+  for (const reference of text.references) {
     const said =
-      reference.kind === 'picture' ? pictureFault(library, lesson, reference) : linkFault(library, reference);
-    if (said) library.faults.push({ file: lesson.file, line: reference.line, column: reference.column, ...said });
+      reference.kind === 'picture' ? pictureFault(library, text.file, reference) : linkFault(library, reference);
+    if (said) library.faults.push({ file: text.file, line: reference.line, column: reference.column, ...said });
   }
 }
 
@@ -17,13 +17,13 @@ interface Said {
   hint?: string;
 }
 
-function pictureFault(library: Library, { file }: LessonFile, { url, alt }: Reference): Said | undefined {
+function pictureFault(library: Library, file: string, { url, alt }: Reference): Said | undefined {
   if (alt.trim() === '') return { message: 'the picture does not say what it shows', hint: `![what it shows](${url})` };
   const name = url.replace(/^\.\//, '');
-  if (library.pictures.has(file.replace(/index\.mdx$/, name))) return undefined;
+  if (library.pictures.has(file.replace(/[^/]+$/, name))) return undefined;
   return {
-    message: `there is no picture "${url}" beside the lesson`,
-    hint: 'a picture is a file in the folder of its lesson; none is fetched from elsewhere',
+    message: `there is no picture "${url}" beside this file`,
+    hint: 'a picture is a file in the same folder; none is fetched from elsewhere',
   };
 }
 
@@ -52,6 +52,7 @@ function resolves(library: Library, url: string, path: string): boolean {
 function addresses(library: Library): Set<string> {
   return new Set([
     ...FIXED_PAGES,
+    ...[...library.pages.keys()].map((id) => `/${id}/`),
     ...library.lessons.map(({ id }) => ADDRESSES.lesson(id)),
     ...[...library.exercises.keys()].map(ADDRESSES.exercise),
     ...[...library.rudiments.keys()].map(ADDRESSES.rudiment),

@@ -1,5 +1,6 @@
 import { VOCABULARY, wordOf, type Word } from '../../curriculum/index.ts';
 import type { ContentFault, Place } from './content-fault.ts';
+import { readFrontmatter } from './frontmatter.ts';
 import {
   isComment,
   isElement,
@@ -13,7 +14,8 @@ import {
 } from './mdx-tree.ts';
 import { knownHint } from './nearest.ts';
 import { judge } from './say-issue.ts';
-import { readYaml, type YamlText } from './yaml-text.ts';
+import type { Reference } from './references.ts';
+import type { YamlText } from './yaml-text.ts';
 
 /** A word of the vocabulary as a lesson uses it. */
 export interface WordUse {
@@ -24,13 +26,6 @@ export interface WordUse {
   placeOf: (attribute: string) => Place;
   /** Where the text of an attribute begins, if it stands in the file as it is. */
   textStart: (attribute: string) => Place | undefined;
-}
-
-/** A link or picture in the text. */
-export interface Reference extends Place {
-  kind: 'link' | 'picture';
-  url: string;
-  alt: string;
 }
 
 /** A lesson file taken apart. */
@@ -48,7 +43,9 @@ export interface LessonFile {
 /** Takes a lesson apart: its front matter, the words it uses, its links; with the faults of its form. */
 export function readLesson(file: string, text: string): LessonFile {
   const lesson: LessonFile = { file, text, words: [], references: [], readable: false, faults: [] };
-  readFrontmatter(lesson);
+  const front = readFrontmatter(text);
+  if (front.ok) lesson.frontmatter = front.yaml;
+  else lesson.faults.push(...front.faults.map((one) => ({ file, ...one })));
   const read = readTree(text);
   if (!read.ok) {
     fault(lesson, read, `the text cannot be read: ${read.message}`, SYNTAX_HINT);
@@ -65,24 +62,6 @@ const SYNTAX_HINT =
 function fault(lesson: LessonFile, { line, column }: Place, message: string, hint?: string): void {
   lesson.faults.push({ file: lesson.file, line, column, message, hint });
 }
-
-const FENCED = /^---[ \t]*\r?\n([\s\S]*?)(?:\r?\n)?---[ \t]*(?:\r?\n|$)/;
-
-function readFrontmatter(lesson: LessonFile): void {
-  const block = FENCED.exec(lesson.text);
-  if (!block)
-    return fault(
-      lesson,
-      START,
-      'the front matter is missing',
-      'begin with ---, then id, part, order, title and so on, then ---',
-    );
-  const read = readYaml(block[1], 1);
-  if (read.ok) lesson.frontmatter = read.yaml;
-  else read.faults.forEach((one) => fault(lesson, one, one.message, one.hint));
-}
-
-const START: Place = { line: 1, column: 1 };
 
 const REFUSED: Record<string, [message: string, hint: string]> = {
   mdxjsEsm: ['a lesson imports and exports nothing', 'the words of the vocabulary are there without an import'],

@@ -6,6 +6,7 @@ import {
   ID_PATTERN,
   ID_SAYS,
   lessonSchema,
+  pageSchema,
   rudimentSchema,
   siteSchema,
   termSchema,
@@ -13,6 +14,7 @@ import {
   type CourseData,
   type ExerciseData,
   type LessonData,
+  type PageData,
   type RudimentData,
   type SiteData,
   type TermData,
@@ -20,6 +22,7 @@ import {
 import type { ContentFault, Place } from './content-fault.ts';
 import { readLesson, type LessonFile } from './lesson-file.ts';
 import type { FoundFile } from './list-files.ts';
+import { readPage, type PageFile } from './page-file.ts';
 import { readText } from './read-file.ts';
 import { judge } from './say-issue.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
@@ -38,6 +41,11 @@ export interface LessonEntry extends Entry<LessonData> {
   lesson?: LessonFile;
 }
 
+/** A page of text: its front matter and its text taken apart. */
+export interface PageEntry extends Entry<PageData> {
+  page?: PageFile;
+}
+
 /** Everything a school has written, with the faults of its form. */
 export interface Library {
   cells: Map<string, Entry<CellData>>;
@@ -47,7 +55,8 @@ export interface Library {
   site?: Entry<SiteData>;
   course?: Entry<CourseData>;
   lessons: LessonEntry[];
-  /** Pictures beside the lessons, relative to the root. */
+  pages: Map<string, PageEntry>;
+  /** Pictures beside the lessons and pages, relative to the root. */
   pictures: Set<string>;
   faults: ContentFault[];
 }
@@ -73,6 +82,7 @@ export function readLibrary(files: readonly FoundFile[]): Library {
     rudiments: new Map(),
     glossary: new Map(),
     lessons: [],
+    pages: new Map(),
     pictures: new Set(),
     faults: [],
   };
@@ -85,7 +95,8 @@ function shelve(library: Library, found: FoundFile): void {
   if (found.steps.length === 1) return shelveTop(library, found);
   if (isKind(folder) && deeper.length === 0) return shelveKind(library, folder, name, found);
   if (folder === 'lessons') return shelveLesson(library, found);
-  misplaced(library, found, `content has the folders lessons, ${Object.keys(KINDS).join(', ')}`);
+  if (folder === 'pages' && deeper.length === 0) return shelvePage(library, found);
+  misplaced(library, found, `content has the folders lessons, pages, ${Object.keys(KINDS).join(', ')}`);
 }
 
 function misplaced(library: Library, { file }: FoundFile, hint: string): void {
@@ -171,6 +182,21 @@ function fillLesson(library: Library, entry: LessonEntry, lesson: LessonFile): v
   if (lesson.frontmatter)
     entry.data = judgeYaml(library, entry.file, lesson.frontmatter, lessonSchema, 'the front matter');
   entry.id = entry.data?.id ?? entry.id;
+}
+
+function shelvePage(library: Library, found: FoundFile): void {
+  const { file, steps, path } = found;
+  if (PICTURE.test(steps[1])) return void library.pictures.add(file);
+  if (!steps[1].endsWith('.md')) return misplaced(library, found, 'files in content/pages end in .md');
+  const entry: PageEntry = { id: steps[1].replace(/\.md$/, ''), file };
+  checkId(library, file, entry.id);
+  library.pages.set(entry.id, entry);
+  const read = readText(file, path);
+  if ('fault' in read) return void library.faults.push(read.fault);
+  entry.page = readPage(file, read.text);
+  entry.yaml = entry.page.frontmatter;
+  library.faults.push(...entry.page.faults);
+  if (entry.yaml) entry.data = judgeYaml(library, file, entry.yaml, pageSchema, 'the front matter');
 }
 
 /** Notes a fault at a place of an entry's YAML. */

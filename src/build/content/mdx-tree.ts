@@ -58,6 +58,11 @@ export function readTree(text: string): { ok: true; tree: TreeNode } | ({ ok: fa
   }
 }
 
+const plain = unified().use(remarkParse).use(remarkFrontmatter).freeze();
+
+/** The tree of plain Markdown; there is always one. */
+export const readMarkdown = (text: string): TreeNode => plain.parse(text) as TreeNode;
+
 /** Where a node begins. */
 export function placeOfNode(node: { position?: TreeNode['position'] }): Place {
   const { line = 1, column = 1 } = node.position?.start ?? {};

@@ -1,0 +1,41 @@
+import type { ContentFault } from './content-fault.ts';
+import { readFrontmatter } from './frontmatter.ts';
+import { placeOfNode, readMarkdown, walk, type TreeNode } from './mdx-tree.ts';
+import type { Reference } from './references.ts';
+import type { YamlText } from './yaml-text.ts';
+
+/** A page of text taken apart. */
+export interface PageFile {
+  file: string;
+  frontmatter?: YamlText;
+  references: Reference[];
+  faults: ContentFault[];
+}
+
+/** Takes a page of plain Markdown apart; HTML in it is refused. */
+export function readPage(file: string, text: string): PageFile {
+  const page: PageFile = { file, references: [], faults: [] };
+  const read = readFrontmatter(text);
+  if (read.ok) page.frontmatter = read.yaml;
+  else page.faults.push(...read.faults.map((fault) => ({ file, ...fault })));
+  walk(readMarkdown(text), (node) => readNode(page, node));
+  return page;
+}
+
+function readNode(page: PageFile, node: TreeNode): void {
+  const place = placeOfNode(node);
+  if (node.type === 'html')
+    page.faults.push({
+      file: page.file,
+      ...place,
+      message: 'a page holds no HTML',
+      hint: 'write it in plain Markdown',
+    });
+  if (node.type === 'link' || node.type === 'image')
+    page.references.push({
+      kind: node.type === 'link' ? 'link' : 'picture',
+      url: node.url ?? '',
+      alt: node.alt ?? '',
+      ...place,
+    });
+}
