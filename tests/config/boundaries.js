@@ -49,7 +49,7 @@ export const folderRules = {
         checkAllOrigins: true,
         checkUnknownLocals: true,
         message:
-          '{{from.element.types}}{{from.file.categories}} may not import {{dependency.source}}; tests/config/folders.js says what it may import',
+          '{{from.element.types}} {{from.file.categories}} may not import {{dependency.source}}; tests/config/folders.js says what it may import',
         policies: entries.flatMap(policiesOf),
       },
     ],

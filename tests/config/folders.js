@@ -31,7 +31,7 @@ export const FOLDERS = {
 
   core: { path: 'src/core', may: [] },
   engraving: { path: 'src/engraving', may: ['core'], packages: ['vexflow', 'vexflow/*'] },
-  audio: { path: 'src/audio', may: ['core'], packages: ['tone'] },
+  audio: { path: 'src/audio', may: ['core'], packages: ['tone', 'tone/**'] },
   formats: { path: 'src/formats', may: ['core'] },
   storage: { path: 'src/storage', may: ['core'] },
   curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
@@ -73,6 +73,14 @@ export const FOLDERS = {
     may: ['curriculum'],
     packages: ['astro:content', 'astro/loaders', 'astro/zod'],
   },
+  // Programs that run by hand or when the site is built, kept beside what they write.
+  glyphTable: {
+    path: 'src/engraving/glyphs/build-table.mjs',
+    may: [],
+    packages: ['fontkit', '@vexflow-fonts/**'],
+    node: true,
+  },
+  indexWriter: { path: 'src/search/write-index.ts', may: ['core', 'search'], packages: ['pagefind'], node: true },
   env: { path: 'src/env.d.ts', may: [], packages: ['astro/client'] },
   config: { path: 'astro.config.mjs', may: ['build'], packages: ['astro', 'astro/*', '@astrojs/*'] },
 };
