@@ -96,6 +96,20 @@ describe('the snare drum by height of the stroke', () => {
   });
 });
 
+describe('other sample rates', () => {
+  test.each([22050, 96000, 192000])('at %i Hz a snare drum keeps the balance of head and wires', (rate) => {
+    const share = (at: number) =>
+      mean(
+        [0, 1, 2, 3].map((variant) => {
+          const take = renderVoice('tap', at, variant).subarray(0.004 * at, 0.1 * at);
+          const [below, above] = energies(take, at, [1200, 9000]) as [number, number];
+          return decibels(above / below);
+        }),
+      );
+    expect(Math.abs(share(rate) - share(RATE))).toBeLessThan(1);
+  });
+});
+
 describe('a buzz', () => {
   test('bounces ever closer and ever softer', () => {
     const bounces = bouncesOf({ random: rng('bounces') });

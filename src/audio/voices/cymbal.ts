@@ -64,7 +64,7 @@ function partialsOf(plate: Plate, stroke: PlateStroke, { left, random }: Take): 
 }
 
 function wash({ middle, q, sixty, rise, level }: Wash, length: number, take: Take): Signal {
-  const noise = bandpass(whiteNoise(length, take.random), take.rate, middle * nearly(take.random, 0.03), q);
+  const noise = bandpass(whiteNoise(length, take), take.rate, middle * nearly(take.random, 0.03), q);
   const weight = level * nearly(take.random, 0.06);
   return scale(shape(noise, take.rate, sixty, rise), weight);
 }

@@ -19,7 +19,7 @@ export const KICK: Drum = {
 export function kick(take: Take): Signal {
   const blow = byHand({ strength: 1, place: 0.16, touchMs: 1.6 }, take);
   const out = strikeHead(silence(0.55, take.rate), KICK, blow, take);
-  const thump = lowpass(whiteNoise(Math.ceil(0.12 * take.rate), take.random), take.rate, 420);
+  const thump = lowpass(whiteNoise(Math.ceil(0.12 * take.rate), take), take.rate, 420);
   mix(out, shape(thump, take.rate, 0.07, 0.0008), 0.4);
   return mix(out, tip({ touchMs: 0.32, noise: 2300, sixty: 0.018, roughness: 0.6 }, take), 0.75);
 }

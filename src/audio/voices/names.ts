@@ -70,9 +70,9 @@ const VARIANTS: Record<VoiceName, number> = {
   splash: 3,
   ride: 6,
   bell: 4,
-  crash: 2,
-  choke: 2,
-  china: 2,
+  crash: 4,
+  choke: 4,
+  china: 4,
   cowbell: 6,
 };
 

@@ -8,13 +8,13 @@ export const ROOM_SECONDS = 0.36;
 
 /** Walls, floor and ceiling of a small furnished practice room: seconds after the stroke, and level (ours). */
 const REFLECTIONS: readonly (readonly [seconds: number, level: number])[] = [
-  [0.0046, 0.75],
-  [0.0071, 0.6],
-  [0.0093, 0.55],
-  [0.0127, 0.42],
-  [0.0162, 0.36],
-  [0.0208, 0.28],
-  [0.0269, 0.2],
+  [0.0046, 0.68],
+  [0.0071, 0.54],
+  [0.0093, 0.5],
+  [0.0127, 0.38],
+  [0.0162, 0.32],
+  [0.0208, 0.25],
+  [0.0269, 0.18],
 ];
 
 /** Bands of the tail: curtains and carpet take the highs first. */
@@ -27,7 +27,7 @@ const TAIL: readonly { middle: number; sixty: number; level: number }[] = [
 
 /**
  * The room that every voice shares, as the left and the right channel of an impulse response with no direct sound and
- * an energy of 1 each: for a convolver that does not normalise, mixed in low (about 0.2).
+ * an energy of 1 each at 48 kHz, as strong at other rates: for a convolver that does not normalise, mixed in at about 0.2.
  */
 export function renderRoom(sampleRate: SampleRate): Signal[] {
   return ['left', 'right'].map((ear) => roomFor(rng(`room ${ear}`), sampleRate));
@@ -38,11 +38,11 @@ function roomFor(random: Random, rate: SampleRate): Signal {
   for (const [seconds, level] of REFLECTIONS) {
     // The ears are not in the same place: each reflection comes up to half a millisecond later to one of them.
     const at = Math.round((seconds + 0.0005 * random()) * rate);
-    out[at]! += level * (random() < 0.4 ? -1 : 1) * 0.9;
+    out[at]! += level * (random() < 0.4 ? -1 : 1);
   }
   lowpass(out, rate, 6000, 0.6);
   mix(out, tailFor(random, rate, out.length));
-  return unitEnergy(highpass(out, rate, 120));
+  return levelled(highpass(out, rate, 120), rate);
 }
 
 /** Diffuse from about 8 ms on. */
@@ -50,16 +50,16 @@ function tailFor(random: Random, rate: SampleRate, length: number): Signal {
   const start = Math.round(0.008 * rate);
   const tail = new Float32Array(length);
   for (const { middle, sixty, level } of TAIL) {
-    const noise = bandpass(whiteNoise(length - start, random), rate, middle, 0.7);
-    // Noise of one variance for each rate, so that the balance of walls and tail does not hang on it.
-    mix(tail, shape(noise, rate, sixty, 0.006), 0.35 * level * Math.sqrt(48000 / rate), start);
+    const noise = bandpass(whiteNoise(length - start, { rate, random }), rate, middle, 0.7);
+    // A wall is one sample at any rate, the tail is more of them the higher it is: each must count for less.
+    mix(tail, shape(noise, rate, sixty, 0.006), (0.35 * level * 48000) / rate, start);
   }
   const end = Math.round(0.05 * rate);
   for (let i = 0; i < end; i++) tail[length - 1 - i]! *= i / end;
   return tail;
 }
 
-function unitEnergy(signal: Signal): Signal {
+function levelled(signal: Signal, rate: SampleRate): Signal {
   const energy = signal.reduce((sum, sample) => sum + sample * sample, 0);
-  return scale(signal, 1 / Math.sqrt(energy));
+  return scale(signal, Math.sqrt(48000 / rate / energy));
 }

@@ -19,10 +19,11 @@ export function silence(seconds: number, rate: SampleRate): Signal {
   return new Float32Array(Math.ceil(seconds * rate));
 }
 
-/** White noise from −1 to 1. */
-export function whiteNoise(length: number, random: Random): Signal {
+/** White noise, from −1 to 1 at 48 kHz; at other rates as strong in each hertz, so that a voice keeps its balance. */
+export function whiteNoise(length: number, { rate, random }: Pick<Take, 'rate' | 'random'>): Signal {
   const noise = new Float32Array(length);
-  for (let i = 0; i < length; i++) noise[i] = 2 * random() - 1;
+  const reach = Math.sqrt(rate / 48000);
+  for (let i = 0; i < length; i++) noise[i] = reach * (2 * random() - 1);
   return noise;
 }
 

@@ -25,10 +25,11 @@ export interface Tip {
  * A stick's attack: one push, always the same, then noise that never is. The push gives every variant its onset at the
  * same sample; the noise stays below it.
  */
-export function tip({ touchMs, noise, sixty, roughness }: Tip, { rate, random }: Take): Signal {
+export function tip({ touchMs, noise, sixty, roughness }: Tip, take: Take): Signal {
+  const { rate } = take;
   const out = silence(1.2 * sixty + 0.002 * touchMs, rate);
   mix(out, push(touchMs, rate));
-  const scrape = bandpass(whiteNoise(out.length, random), rate, noise, 0.8);
+  const scrape = bandpass(whiteNoise(out.length, take), rate, noise, 0.8);
   mix(out, shape(scrape, rate, sixty, 0.0002), 1.6 * roughness);
   return highpass(out, rate, 90);
 }

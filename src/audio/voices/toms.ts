@@ -30,7 +30,7 @@ export function tomTap(drum: Drum): (take: Take) => Signal {
 function tom(drum: Drum, blow: Blow, stick: number, take: Take): Signal {
   const out = strikeHead(silence(1.15 * drum.sixty, take.rate), drum, byHand(blow, take), take);
   // The slap of the head as a whole, too dense for single modes.
-  const slap = bandpass(whiteNoise(Math.ceil(0.1 * take.rate), take.random), take.rate, 5 * drum.pitch, 0.6);
+  const slap = bandpass(whiteNoise(Math.ceil(0.1 * take.rate), take), take.rate, 5 * drum.pitch, 0.6);
   mix(out, shape(slap, take.rate, 0.05, 0.0008), 0.6 * blow.strength);
   return mix(out, tip({ touchMs: 0.4 * blow.touchMs, noise: 2400, sixty: 0.02, roughness: 0.5 }, take), stick);
 }

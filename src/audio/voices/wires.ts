@@ -19,9 +19,9 @@ const GIVE = 0.5;
 const RISE = 0.0015;
 
 /** The rattle of the wires under a head: noise that follows its motion and knocks against it once a swing. */
-export function wires(head: Signal, { level, top }: Wires, { rate, random }: Take): Signal {
-  const motion = follow(head, rate, RISE, 0.016);
-  const rattle = wireNoise(head.length, top, { rate, random });
+export function wires(head: Signal, { level, top }: Wires, take: Take): Signal {
+  const motion = follow(head, take.rate, RISE, 0.016);
+  const rattle = wireNoise(head.length, top, take);
   for (let i = 0; i < head.length; i++) {
     const reach = motion[i]!;
     const knock = 0.65 + 0.5 * Math.min(1.2, Math.max(0, head[i]! / (reach + 1e-6)));
@@ -31,8 +31,9 @@ export function wires(head: Signal, { level, top }: Wires, { rate, random }: Tak
 }
 
 /** Many thin coils at once: broad noise with its weight where a snare has it, about 2.5 to 6 kHz. */
-function wireNoise(length: number, top: Hertz, { rate, random }: Pick<Take, 'rate' | 'random'>): Signal {
-  const noise = whiteNoise(length, random);
+function wireNoise(length: number, top: Hertz, take: Take): Signal {
+  const { rate } = take;
+  const noise = whiteNoise(length, take);
   highpass(noise, rate, 1300, 0.6);
   bell(noise, rate, 3800, 0.7, 5);
   lowpass(noise, rate, top, 0.6);
