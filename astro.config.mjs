@@ -6,6 +6,7 @@ import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
 import { searchIndex } from './src/build/search-index.ts';
+import { wanted } from './src/build/wanted.ts';
 
 /** One such warning for every lesson, about a directive that the lesson's module is meant to have. */
 function withoutDirectiveWarnings(level, log, handler) {
@@ -63,9 +64,15 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // The default processor aborts without naming the file on some misnested HTML.
   // Highlighted code would bring style attributes, and no lesson has code.
-  markdown: { processor: unified({ remarkPlugins: [[lessonTree, { base }]] }), syntaxHighlight: false },
+  markdown: {
+    processor: unified({
+      remarkPlugins: [[lessonTree, { base }]],
+      remarkRehype: { footnoteLabel: 'Sources', footnoteLabelProperties: {}, footnoteBackLabel: 'Back to the text' },
+    }),
+    syntaxHighlight: false,
+  },
   security: { csp },
   fonts,
   vite: { build: { rolldownOptions: { onLog: withoutDirectiveWarnings } } },
-  integrations: [contentCheck(), mdx(), svelte(), sitemap(), searchIndex()],
+  integrations: [contentCheck(), mdx(), svelte(), wanted(), sitemap(), searchIndex()],
 });

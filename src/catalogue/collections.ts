@@ -59,3 +59,8 @@ export async function relatedRudiments(slug: string): Promise<RudimentEntry[]> {
   const { related } = (await getRudiment(slug)).data;
   return Promise.all(related.map(getRudiment));
 }
+
+/** The exercise that the first page shows: the first one tagged `front-page`; none where none is. */
+export async function frontExercise(): Promise<ExerciseEntry | undefined> {
+  return (await getExercises()).find(({ data }) => data.tags.includes('front-page'));
+}

@@ -3,3 +3,4 @@ export * from './site.ts';
 export * from './lessons.ts';
 export * from './collections.ts';
 export * from './bars.ts';
+export * from './text.ts';

@@ -2,3 +2,6 @@
 export * from './addresses.ts';
 export * from './labels.ts';
 export * from './sentences.ts';
+export * from './questions.ts';
+export * from './figures.ts';
+export * from './found.ts';

@@ -32,46 +32,33 @@ export const LABELS = {
   previous: 'Before this',
   next: 'After this',
   arrowKeys: 'The arrow keys ← and → turn to the lesson before and after.',
-  begin: 'Begin here',
   inWords: 'In words',
-  coming: 'coming',
-  notYet: 'Not written yet.',
   aim: 'Tempo',
-  startAt: 'from',
-  goal: 'to',
   leads: 'Lead',
   enough: 'Good enough',
   madeOf: 'Made of',
   sticking: 'Sticking',
   meter: 'Meter',
   subdivision: 'Subdivision',
-  count: 'Count',
-  level: 'Level',
-  family: 'Family',
   rhythm: 'Rhythm',
   restsOn: 'What this page rests on',
-  alternatives: 'Also written',
   related: 'Related rudiments',
+  sameHands: 'The same hands',
+  accents: 'Accents',
+  length: 'Length',
+  exercise: 'Exercise',
   seeAlso: 'See also',
   alsoCalled: 'Also',
-  usedIn: 'Used in',
   practised: 'Exercises with it',
   taughtIn: 'Lessons with it',
-  onItsOwn: 'This exercise on a page of its own',
   check: 'Check',
-  yourAnswer: 'Your answer, a number',
+  yourNumber: 'Your answer, a number',
+  yourAnswer: 'Your answer',
   showAnswer: 'Show the answer',
   readMore: 'More, with sources',
   hearingCaution: 'Your ears',
   wristsCaution: 'Your wrists',
-  needsScript: 'Playing and answering need JavaScript; the notation and the text do not.',
 } as const;
-
-/** Names of the three leads, as the trade has them. */
-export const LEADS = { right: 'right', left: 'left', alternating: 'alternating' } as const;
-
-/** Steps of difficulty of a lesson, from 1. */
-export const LEVELS = ['', 'first steps', 'some playing', 'well on the way'] as const;
 
 /** What search can be narrowed to; the keys are the values the pages carry. */
 export const KINDS = {
@@ -86,33 +73,30 @@ export const KINDS = {
 export type Kind = keyof typeof KINDS;
 
 /**
- * What a subdivision is called, by slots a beat.
- *
- * @example gridName(4) // 'sixteenths'
- */
-export function gridName(grid: number, compound = false): string {
-  const names = compound
-    ? ['', 'dotted quarters', 'two in a beat', 'eighths', 'four in a beat', 'five in a beat', 'sixteenths']
-    : ['', 'quarters', 'eighths', 'triplets', 'sixteenths', 'quintuplets', 'sextuplets', 'septuplets', 'thirty-seconds'];
-  return names[grid] ?? `${grid} in a beat`;
-}
-
-/**
- * A tempo to start from and one to reach.
- *
- * @example tempoRange({ from: 50, to: 110 }) // '50 to 110 beats a minute'
- */
-export function tempoRange(tempo: { from: number; to: number }): string {
-  return `${tempo.from} to ${tempo.to} beats a minute`;
-}
-
-/**
  * Where a lesson stands.
  *
  * @example lessonPlace(1, 5) // 'Lesson 1 of 5'
  */
 export function lessonPlace(place: number, of: number): string {
   return `Lesson ${place} of ${of}`;
+}
+
+/**
+ * A part's number, and whether it is still to be written.
+ *
+ * @example partNumber(7, true) // 'Part 7 · coming'
+ */
+export function partNumber(number: number, coming: boolean): string {
+  return coming ? `Part ${number} · coming` : `Part ${number}`;
+}
+
+/**
+ * How many lessons there are.
+ *
+ * @example lessonCount(5) // '5 lessons'
+ */
+export function lessonCount(count: number): string {
+  return count === 1 ? 'one lesson' : `${count} lessons`;
 }
 
 /**

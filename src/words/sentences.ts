@@ -14,8 +14,9 @@ const HOME = {
     'A course in building drum-set bars from short stickings: written out, played, counted, and always exactly full.',
   idea: 'Take one short sticking. Count it, turn it, slide it over the beat, and fill bars with it that add up.',
   first: 'If you are new here, start with the ruler itself. Every lesson has one idea, a bar to play, and a question.',
-  parts: 'The parts',
-  all: 'The whole course, lesson by lesson',
+  begin: 'Begin with',
+  left: 'You were reading',
+  parts: 'The parts of the course',
 };
 
 const COURSE = {
@@ -48,7 +49,8 @@ const SEARCH = {
   idea: 'Any word of the course: a rudiment, a count, a thing that will not come right.',
   failed: 'The search index did not load. That can be the connection, or it is missing from this copy of the site.',
   again: 'Try again',
-  without: 'Search needs JavaScript, which is off or did not load. These three lists hold everything there is to find:',
+  elsewhere: 'These lists hold everything there is to find:',
+  without: 'Search needs JavaScript, which is off or did not load. These lists hold everything there is to find:',
   empty: 'Nothing has that in it.',
   emptyHelp: 'Try one word instead of two, or the trade’s word for it: “flam”, “triplet”, “lead”.',
   start: 'Type a word to begin.',

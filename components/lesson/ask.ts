@@ -1,0 +1,53 @@
+/** Makes the questions of a page answerable: a choice pressed or a word typed is judged at once. */
+import { plainAnswer } from '../../src/curriculum/questions.ts';
+import { NOTHING_GIVEN, rightSays, wrongSays } from '../../src/words/questions.ts';
+import type { AnswerKind } from '../../src/words/questions.ts';
+
+/** What the page says about a question, in the data attributes of its form. */
+interface Asked {
+  kind: AnswerKind;
+  /** The answer as it is shown. */
+  answer: string;
+  /** Every way to give it. */
+  taken: string[];
+}
+
+/** Wakes all questions of the page. */
+export function askQuestions(page: ParentNode): void {
+  for (const form of page.querySelectorAll<HTMLFormElement>('form[data-question]')) wake(form);
+}
+
+function wake(form: HTMLFormElement): void {
+  const asked = JSON.parse(form.dataset.question ?? '') as Asked;
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    const typed = form.querySelector('input');
+    if (typed) judge(form, asked, typed.value);
+  });
+  for (const button of form.querySelectorAll<HTMLButtonElement>('button[type=button]'))
+    button.addEventListener('click', () => mark(form, button, judge(form, asked, button.value)));
+}
+
+/** Says whether it is right; a right answer opens the reason. */
+function judge(form: HTMLFormElement, asked: Asked, given: string): boolean {
+  const plain = plainAnswer(given);
+  const right = asked.taken.includes(plain);
+  say(
+    form,
+    plain === '' ? NOTHING_GIVEN : right ? rightSays(asked.answer) : wrongSays(asked.kind, given.trim(), asked.answer),
+  );
+  const reason = form.querySelector('details');
+  if (reason && right) reason.open = true;
+  return right;
+}
+
+function say(form: HTMLFormElement, words: string): void {
+  const verdict = form.querySelector('[role=status]');
+  if (verdict) verdict.textContent = words;
+}
+
+function mark(form: HTMLFormElement, pressed: HTMLButtonElement, right: boolean): void {
+  for (const button of form.querySelectorAll('button[aria-pressed]'))
+    button.setAttribute('aria-pressed', String(button === pressed));
+  pressed.classList.add(right ? 'was-right' : 'was-wrong');
+}
