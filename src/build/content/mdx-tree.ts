@@ -53,9 +53,27 @@ export function readTree(text: string): { ok: true; tree: TreeNode } | ({ ok: fa
   try {
     return { ok: true, tree: parser.parse(text) as TreeNode };
   } catch (error) {
-    const { reason, line, column, message } = error as Partial<Place> & { reason?: string; message?: string };
-    return { ok: false, line: line ?? 1, column: column ?? 1, message: reason ?? message ?? String(error) };
+    return { ok: false, ...syntaxFault(error as Partial<Place> & { reason?: string; message?: string }) };
   }
+}
+
+/** Some messages hold the place only in their words: `Expected a closing tag for <Bar> (3:1-3:20)`. */
+const PLACE = / \((\d+):(\d+)-\d+:\d+\)/;
+
+/** What the parser says for programmers, said for authors. */
+const PLAINER: [RegExp, string][] = [
+  [/^Could not parse expression.*/, 'what stands in braces is taken for code, and is none'],
+  [/^Could not parse import.*/, 'a line that begins with import or export is taken for code'],
+];
+
+function syntaxFault(error: Partial<Place> & { reason?: string; message?: string }): Place & { message: string } {
+  const reason = error.reason ?? error.message ?? String(error);
+  const [, line = 1, column = 1] = PLACE.exec(reason) ?? [];
+  const message = PLAINER.reduce(
+    (text, [pattern, plainer]) => text.replace(pattern, plainer),
+    reason.replace(PLACE, ''),
+  );
+  return { line: error.line ?? Number(line), column: error.column ?? Number(column), message };
 }
 
 const plain = unified().use(remarkParse).use(remarkFrontmatter).freeze();

@@ -1,15 +1,19 @@
-/** How many letters must be put in, left out or changed to make one word of another. */
+/** How many letters must be put in, left out, changed or swapped with their neighbour to make one word of another. */
 function distance(from: string, to: string): number {
-  let row = Array.from({ length: to.length + 1 }, (_, index) => index);
-  for (const [at, letter] of [...from].entries()) {
-    const next = [at + 1];
-    for (let index = 0; index < to.length; index += 1) {
-      const change = row[index] + (letter === to[index] ? 0 : 1);
-      next.push(Math.min(change, row[index + 1] + 1, next[index] + 1));
-    }
-    row = next;
+  const rows = [Array.from({ length: to.length + 1 }, (_, index) => index)];
+  for (let at = 1; at <= from.length; at += 1) rows.push(nextRow(from, to, at, rows));
+  return rows[from.length][to.length];
+}
+
+function nextRow(from: string, to: string, at: number, rows: readonly number[][]): number[] {
+  const [above, before] = [rows[at - 1], rows[at - 2]];
+  const row = [at];
+  for (let index = 1; index <= to.length; index += 1) {
+    const change = above[index - 1] + (from[at - 1] === to[index - 1] ? 0 : 1);
+    const swapped = from[at - 1] === to[index - 2] && from[at - 2] === to[index - 1];
+    row.push(Math.min(change, above[index] + 1, row[index - 1] + 1, swapped ? before[index - 2] + 1 : Infinity));
   }
-  return row[to.length];
+  return row;
 }
 
 /**
@@ -18,7 +22,8 @@ function distance(from: string, to: string): number {
  * @example `nearest('flam-drga', ['flam', 'flam-drag'])` is `'flam-drag'`
  */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
-  const limit = Math.max(1, Math.floor(Math.min(word.length, 60) / 3));
+  // In a word of two letters any slip makes another word.
+  const limit = Math.floor(Math.min(word.length, 60) / 3);
   const ranked = [...known]
     .map((name) => ({ name, steps: distance(word.slice(0, 60).toLowerCase(), name.toLowerCase()) }))
     .sort((a, b) => a.steps - b.steps || (a.name < b.name ? -1 : 1));

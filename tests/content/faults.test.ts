@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { printFaults } from '../../src/build/content/content-fault.ts';
+import { EXERCISE, faultsOf, GOOD, LESSON, TEXT_LINE } from './plant.ts';
+import { also, cell, exercise } from './planted/planted.ts';
+import { BARS } from './planted/bars.ts';
+import { BYTES } from './planted/bytes.ts';
+import { FIELDS } from './planted/fields.ts';
+import { FORM } from './planted/form.ts';
+import { LINKS } from './planted/links.ts';
+import { NAMES } from './planted/names.ts';
+import { PLACES } from './planted/places.ts';
+import { QUESTIONS } from './planted/questions.ts';
+
+const PLANTED = [...BARS, ...FORM, ...NAMES, ...LINKS, ...QUESTIONS, ...FIELDS, ...PLACES, ...BYTES];
+
+const place = (at: string) => (/:\d+:\d+$/.test(at) ? at : `${at}:1:1`);
+
+test.each(PLANTED)('$name is found, with its place', ({ changes, at, says, hint }) => {
+  const faults = faultsOf(changes);
+  const found = faults.filter(({ message }) => says.test(message));
+  expect(
+    found.map(({ file, line, column }) => `${file}:${line}:${column}`),
+    printFaults(faults),
+  ).toContain(place(at));
+  if (hint) expect(found.map((fault) => fault.hint ?? '').join('\n')).toMatch(hint);
+});
+
+test('a good tree has no fault', () => {
+  expect(faultsOf()).toEqual([]);
+});
+
+test('line ends of Windows and a byte order mark are no fault, and places stay right', () => {
+  const windows = (GOOD[LESSON] as string).replaceAll('\n', '\r\n');
+  expect(faultsOf({ [LESSON]: `\ufeff${windows}` })).toEqual([]);
+  const [fault] = faultsOf({ [LESSON]: windows.replace('id="slow"', 'id="slwo"') });
+  expect([fault.line, fault.column]).toEqual([TEXT_LINE + 4, 11]);
+});
+
+test('a comment in a lesson is no fault', () => {
+  expect(faultsOf(also('{/* for the teacher */}'))).toEqual([]);
+});
+
+test('a cell that is faulty is told once, not again for each bar that uses it', () => {
+  const faults = faultsOf({ 'content/cells/flam-drag.yaml': 'name: flam drag\nsticking: Q\n' });
+  expect(faults.map(({ file }) => file)).toEqual(['content/cells/flam-drag.yaml']);
+});
+
+test('all faults are listed together, by file and line, and counted in the last line', () => {
+  const wrong = ['<Exercise id="nowhere" />', '', '<Bar sticking="R" meter="4/4" grid={1} />', '', '<Blink />'].join(
+    '\n',
+  );
+  const faults = faultsOf({ ...also(wrong), ...cell(''), ...exercise('title: Slow\n', '') });
+  expect(faults.map(({ file, line }) => `${file}:${line}`)).toEqual([
+    'content/cells/extra.yaml:1',
+    `${EXERCISE}:1`,
+    `${LESSON}:${TEXT_LINE}`,
+    `${LESSON}:${TEXT_LINE + 2}`,
+    `${LESSON}:${TEXT_LINE + 4}`,
+  ]);
+  expect(printFaults(faults).split('\n').at(-1)).toBe('5 faults in 3 files of the content.');
+});
