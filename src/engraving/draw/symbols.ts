@@ -1,0 +1,96 @@
+import { GraceNote, Stave, StaveNote, Stem, TickContext } from 'vexflow/core';
+import type { Stroke } from '../../core/index.ts';
+import { GLYPH } from '../glyphs/names.ts';
+import { placeOf, type Staff } from '../kit.ts';
+import type { Written } from '../rhythm/written.ts';
+import type { Pen } from './pen.ts';
+
+/** What VexFlow adds to the x of every note after the start of its stave. */
+const STAVE_PADDING = 12;
+/** The top line of VexFlow's stave stands so far under its y. */
+const STAVE_TOP = 40;
+/** Where the stem of a cross begins: at its upper corner (the font's own anchor), not at its middle. */
+const CROSS_ANCHOR = 4.4;
+const CROSSES: readonly string[] = [GLYPH.x, GLYPH.xHalf];
+
+/** A stave that begins at x 0 with its middle line at y 0; only its measures are used. */
+export function newStave(): Stave {
+  const stave = new Stave(0, -STAVE_TOP - 20, 100);
+  stave.setNoteStartX(-STAVE_PADDING);
+  stave.setDefaultLedgerLineStyle({ lineWidth: 1.6 });
+  return stave;
+}
+
+/** Puts a note at an x: its left edge. */
+function place(note: StaveNote, x: number, stave: Stave, pen: Pen): void {
+  note.setStave(stave);
+  note.setContext(pen);
+  note.setTickContext(new TickContext().setX(x));
+}
+
+/** The head of a longer value in the same shape. */
+function headFor(head: string, base: number): string {
+  if (base >= 4) return head;
+  if (head === GLYPH.x) return GLYPH.xHalf;
+  return base === 1 ? GLYPH.whole : GLYPH.half;
+}
+
+function setHeads(note: StaveNote, heads: readonly string[]): void {
+  note.noteHeads.forEach((head, i) => head.setText(heads[i]));
+  const lowest = heads[note.getStemDirection() > 0 ? 0 : heads.length - 1];
+  if (CROSSES.includes(lowest))
+    note.getStem()?.setOptions({ stemUpYBaseOffset: -CROSS_ANCHOR, stemDownYBaseOffset: CROSS_ANCHOR });
+}
+
+/** Steps from the bottom up, so that a chord's heads are in order. */
+const heightOf = (key: string): number => Number(key[2]) * 7 + 'cdefgab'.indexOf(key[0]);
+
+/** Strokes of a chord from the lowest to the highest. */
+export const byHeight = (strokes: readonly Stroke[], staff: Staff): Stroke[] =>
+  [...strokes].sort((a, b) => heightOf(placeOf(a, staff).key) - heightOf(placeOf(b, staff).key));
+
+/** A VexFlow note for a written note, its first head centred over x. */
+export function newNote(symbol: Written, stem: 1 | -1, x: number, staff: Staff, stave: Stave, pen: Pen): StaveNote {
+  const all = byHeight(symbol.onset!.strokes, staff);
+  const strokes = symbol.onset!.slashes ? all.slice(0, 1) : all;
+  const places = strokes.map((stroke) => placeOf(stroke, staff));
+  const note = new StaveNote({
+    keys: places.map(({ key }) => key),
+    duration: String(symbol.value.base),
+    stemDirection: stem,
+  });
+  setHeads(
+    note,
+    places.map(({ head }) => headFor(head, symbol.value.base)),
+  );
+  place(note, x - note.getGlyphWidth() / 2, stave, pen);
+  return note;
+}
+
+/** A VexFlow rest, centred over x. In the middle where its voice is alone, else above or below. */
+export function newRest(
+  symbol: Written,
+  stem: 1 | -1,
+  shared: boolean,
+  x: number,
+  staff: Staff,
+  stave: Stave,
+  pen: Pen,
+) {
+  const alone = symbol.value.base === 1 && staff === 'kit' ? 'd/5' : 'b/4';
+  const key = !shared ? alone : stem > 0 ? (staff === 'kit' ? 'd/5' : 'b/4') : 'e/4';
+  const rest = new StaveNote({ keys: [key], duration: `${symbol.value.base}r` });
+  place(rest, x - rest.getGlyphWidth() / 2, stave, pen);
+  return rest;
+}
+
+/** A small note centred over x; one alone is slashed, several have two beams. */
+export function newGrace(stroke: Stroke, single: boolean, x: number, staff: Staff, stave: Stave, pen: Pen): GraceNote {
+  const { key, head } = placeOf(stroke, staff);
+  const note = new GraceNote({ keys: [key], duration: single ? '8' : '16', slash: single, stemDirection: Stem.UP });
+  setHeads(note, [head]);
+  const scale = note.getFontScale();
+  if (CROSSES.includes(head)) note.getStem()?.setOptions({ stemUpYBaseOffset: -CROSS_ANCHOR * scale });
+  place(note, x - note.getGlyphWidth() / 2, stave, pen);
+  return note;
+}

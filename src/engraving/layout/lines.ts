@@ -1,0 +1,80 @@
+import type { Ticks } from '../../core/index.ts';
+import type { Fragment } from '../rhythm/fragments.ts';
+
+/** A bar as its fragments' widths in columns of the page's grid. */
+interface BarWidths {
+  pickup: boolean;
+  widths: number[];
+}
+
+/** One way to break the piece into lines. */
+export interface Layout {
+  columns: number;
+  kind: 'least' | 'fits' | 'hangs' | 'pairs';
+  /** Fragments, counted over the piece, that begin a line. */
+  starts: Set<number>;
+}
+
+/** The most columns a line may have. */
+export const MAX_COLUMNS = 16;
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
+
+/** Where lines begin in a bar when a line holds so many columns, by index in the bar. */
+function breaks(widths: readonly number[], columns: number): number[] {
+  let used = Infinity;
+  return widths.flatMap((width, i) => {
+    const fits = used + width <= columns;
+    used = fits ? used + width : width;
+    return fits ? [] : [i];
+  });
+}
+
+/** The useful numbers of columns for a bar: for one line, two lines … the fewest that do. */
+function useful(widths: readonly number[]): number[] {
+  const least = Math.max(...widths);
+  const all: number[] = [];
+  for (let columns = sum(widths), lines = Infinity; columns >= least; columns -= 1) {
+    const needed = breaks(widths, columns).length;
+    if (needed === lines) all.pop();
+    all.push(columns);
+    lines = needed;
+  }
+  return all;
+}
+
+function startsOf(bars: readonly BarWidths[], columns: number, kind: Layout['kind']): Set<number> {
+  const starts = new Set<number>();
+  let before = 0;
+  bars.forEach((bar, i) => {
+    const follows = (kind === 'hangs' && i === 1) || (kind === 'pairs' && i % 2 === 1);
+    for (const at of breaks(bar.widths, columns)) if (at > 0 || !follows) starts.add(before + at);
+    before += bar.widths.length;
+  });
+  return starts;
+}
+
+/**
+ * The ways a piece may be broken into lines, the narrowest first. A pickup hangs before bar 1 where there is room, and two
+ * bars share a line where all are alike.
+ */
+export function layoutsOf(bars: readonly { number: number; fragments: readonly Fragment[] }[], unit: Ticks): Layout[] {
+  const widths = bars.map((bar) => ({
+    pickup: bar.number === 0,
+    widths: bar.fragments.map((fragment) => fragment.ticks / unit),
+  }));
+  const longest = widths.reduce((a, b) => (sum(b.widths) > sum(a.widths) ? b : a)).widths;
+  const layout = (columns: number, kind: Layout['kind']): Layout => ({
+    columns,
+    kind,
+    starts: startsOf(widths, columns, kind),
+  });
+  const sizes = useful(longest).reverse();
+  const layouts = sizes.map((columns, i) => layout(columns, i === 0 ? 'least' : 'fits'));
+  const full = sizes[sizes.length - 1];
+  const hang = widths[0].pickup ? sum(widths[0].widths) : 0;
+  if (hang && full + hang <= MAX_COLUMNS) layouts.push(layout(full + hang, 'hangs'));
+  const alike = widths.every((bar) => bar.widths.join() === longest.join());
+  if (alike && widths.length > 1 && 2 * full <= MAX_COLUMNS) layouts.push(layout(2 * full, 'pairs'));
+  return layouts.filter(({ columns }) => columns <= MAX_COLUMNS || columns === sizes[0]);
+}

@@ -1,0 +1,81 @@
+import { TICKS_PER_QUARTER, type Ticks } from '../../core/index.ts';
+import type { Fragment } from '../rhythm/fragments.ts';
+import type { WrittenBar } from '../rhythm/voice.ts';
+import { columnsOf, type Column } from './columns.ts';
+import type { CountLabel } from './counts.ts';
+import { SIZE, textWidth } from './sizes.ts';
+
+/** How time becomes room: `x = pad + (tick - fragment's tick) × pixels`, the same over the whole piece. */
+export interface Spacing {
+  pad: number;
+  /** Pixels to a tick. */
+  pixels: number;
+  /** The length that one column of the page's grid stands for, and its width in tens of pixels. */
+  unit: Ticks;
+  tens: number;
+}
+
+/** Room between a bar line and what stands after it. */
+const AFTER_BAR_LINE = 6;
+/** No note is nearer to the next one than this, middle to middle. */
+const NEAREST = 20;
+/** Least width of a quarter by the slots in it, so that a plain bar is not cramped (ours). */
+const QUARTER = [84, 92, 108, 120];
+
+const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
+
+/** The longest time that every fragment is a multiple of. */
+export const unitOf = (fragments: readonly Fragment[]): Ticks => fragments.map((f) => f.ticks).reduce(gcd);
+
+function padFor(bars: readonly WrittenBar[], columns: Column[][]): number {
+  const starts = new Set(bars.flatMap((bar) => bar.fragments.map((fragment) => fragment.tick)));
+  const lefts = columns
+    .flat()
+    .filter((column) => starts.has(column.tick))
+    .map((column) => column.left);
+  return Math.ceil(Math.max(SIZE.head + 4, ...lefts) + AFTER_BAR_LINE);
+}
+
+/** Pixels a tick that two neighbours need. */
+const apart = (room: number, ticks: Ticks): number => room / ticks;
+
+function needOfColumns(columns: Column[]): number[] {
+  return columns.slice(1).map((column, i) => {
+    const room = Math.max(NEAREST, columns[i].right + SIZE.air + column.left);
+    return apart(room, column.tick - columns[i].tick);
+  });
+}
+
+function needOfBarEnds(bars: readonly WrittenBar[], columns: Column[][], pad: number): number[] {
+  return columns.flatMap((own, i) => {
+    const last = own[own.length - 1];
+    const end = bars[i].tick + bars[i].ticks;
+    return last ? [apart(last.right + AFTER_BAR_LINE + pad, end - last.tick)] : [];
+  });
+}
+
+function needOfCounts(labels: readonly CountLabel[]): number[] {
+  const width = (label: CountLabel): number => textWidth(label.text, label.strong ? SIZE.beat : SIZE.count);
+  return labels.slice(1).map((label, i) => {
+    const room = (width(labels[i]) + width(label)) / 2 + SIZE.air;
+    return apart(room, label.tick - labels[i].tick);
+  });
+}
+
+const floorOf = (bar: WrittenBar): number =>
+  QUARTER[Math.min(QUARTER.length, Math.ceil(TICKS_PER_QUARTER / bar.slotTicks)) - 1] / TICKS_PER_QUARTER;
+
+/** The spacing of a piece: wide enough everywhere for its tightest place. */
+export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLabel[]): Spacing {
+  const columns = bars.map(columnsOf);
+  const pad = padFor(bars, columns);
+  const unit = unitOf(bars.flatMap((bar) => bar.fragments));
+  const least = Math.max(
+    ...needOfColumns(columns.flat()),
+    ...needOfBarEnds(bars, columns, pad),
+    ...needOfCounts(labels),
+    ...bars.map(floorOf),
+  );
+  const tens = Math.ceil((least * unit) / 10 - 1e-9);
+  return { pad, pixels: (tens * 10) / unit, unit, tens };
+}

@@ -1,0 +1,55 @@
+import { TICKS_PER_QUARTER, type Ticks } from '../../core/index.ts';
+
+/** A written value: 4 a quarter, 8 an eighth …, with or without a dot. */
+export interface Value {
+  base: number;
+  dots: 0 | 1;
+}
+
+const WHOLE = 4 * TICKS_PER_QUARTER;
+const BASES = [1, 2, 4, 8, 16, 32, 64, 128];
+
+/** All values, longest first, with the ticks they last where nothing is a tuplet. */
+const VALUES = BASES.flatMap((base) => [
+  { value: { base, dots: 1 } as Value, ticks: (WHOLE / base) * 1.5 },
+  { value: { base, dots: 0 } as Value, ticks: WHOLE / base },
+]).sort((a, b) => b.ticks - a.ticks);
+
+/** The value that lasts exactly so long, if there is one. */
+export const valueOf = (ticks: Ticks): Value | undefined => VALUES.find((row) => row.ticks === ticks)?.value;
+
+/** Beams or flags of a value: none for a quarter, one for an eighth. */
+export const beamsOf = ({ base }: Value): number => Math.max(0, Math.log2(base) - 2);
+
+/** How strictly a value must sit on the beat: a rest stands where it starts, a note may be syncopated by half its length. */
+export type Alignment = 'rest' | 'note' | 'free';
+
+function fits(value: Value, ticks: Ticks, offset: Ticks, alignment: Alignment): boolean {
+  if (alignment === 'free') return true;
+  const plain = WHOLE / value.base;
+  if (alignment === 'note') return offset % (plain / 2) === 0;
+  return offset % (value.dots ? 2 * plain : ticks) === 0;
+}
+
+/** One piece of a length of time. */
+export interface Piece {
+  offset: Ticks;
+  ticks: Ticks;
+  value: Value;
+}
+
+/**
+ * A length as the fewest values that read well from this offset into the beat: the longest that fits first.
+ * Throws RangeError for a length that no values make up.
+ */
+export function piecesOf(offset: Ticks, length: Ticks, alignment: Alignment): Piece[] {
+  const pieces: Piece[] = [];
+  for (let at = offset, left = length; left > 0;) {
+    const found = VALUES.find((row) => row.ticks <= left && fits(row.value, row.ticks, at, alignment));
+    if (!found) throw new RangeError(`${left} ticks from ${at} are no written value; at least a 128th is needed`);
+    pieces.push({ offset: at, ticks: found.ticks, value: found.value });
+    at += found.ticks;
+    left -= found.ticks;
+  }
+  return pieces;
+}

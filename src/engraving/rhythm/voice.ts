@@ -1,0 +1,116 @@
+import type { Stroke } from '../../core/index.ts';
+import { beamGroups, type BeamGroup } from './beams.ts';
+import type { Fragment, ScoreBar } from './fragments.ts';
+import { longNote, longRest } from './long.ts';
+import { voicesOf, type Onset, type Voice } from './onsets.ts';
+import { scopesOf } from './scopes.ts';
+import { tupletMarks, type TupletMark } from './tuplets.ts';
+import { writeScope, type Written } from './written.ts';
+
+/** What one voice has in one fragment. */
+export interface VoicePart {
+  stem: 1 | -1;
+  /** Whether another voice shares the bar. */
+  shared: boolean;
+  symbols: Written[];
+  beams: BeamGroup[];
+  tuplets: TupletMark[];
+}
+
+/** A fragment, written out. */
+export interface WrittenFragment extends Fragment {
+  voices: VoicePart[];
+}
+
+/** A bar, written out. */
+export interface WrittenBar extends Omit<ScoreBar, 'fragments'> {
+  fragments: WrittenFragment[];
+}
+
+/** The onset that still rings at a tick. */
+const heldAt = (onsets: readonly Onset[], tick: number): Onset | undefined => {
+  const before = onsets.findLast((onset) => onset.tick < tick);
+  return before && before.ringEnd > tick ? before : undefined;
+};
+
+/** The symbols of a voice, fragment by fragment. `earlier` are the voice's onsets before the bar. */
+function symbolsOf(bar: ScoreBar, onsets: readonly Onset[], earlier: readonly Onset[]): Written[][] {
+  const all = [...earlier, ...onsets];
+  let covered = 0;
+  return bar.fragments.map((fragment, index) => {
+    if (covered > 0) {
+      covered -= 1;
+      return [];
+    }
+    const held = heldAt(all, fragment.tick);
+    const long = longNote(bar, index, onsets, held) ?? longRest(bar, index, onsets, held);
+    covered = (long?.beats ?? 1) - 1;
+    if (long) return [long.symbol];
+    return scopesOf(fragment, bar, onsets).flatMap((scope) => writeScope(scope, onsets, heldAt(all, scope.tick)));
+  });
+}
+
+const isRest = (symbol: Written): boolean => symbol.kind === 'rest';
+
+/**
+ * Rests that only fill a voice up, and are left out: in the feet where a hand plays in the beat, in the hands where a foot
+ * strikes at that moment or only feet play; in silence the hands rest. Before the first stroke of a pickup nothing rests.
+ */
+function isFiller(rest: Written, own: readonly Written[], other: readonly Written[], stem: 1 | -1): boolean {
+  const plays = (symbols: readonly Written[]): boolean => symbols.some((symbol) => !isRest(symbol));
+  if (stem < 0) return plays(other) || !plays(own);
+  return (plays(other) && !plays(own)) || other.some((symbol) => !isRest(symbol) && symbol.tick === rest.tick);
+}
+
+function withoutFillers(parts: Written[][], voices: readonly Voice[], number: number): Written[][] {
+  const firstNote = Math.min(
+    ...parts
+      .flat()
+      .filter((s) => !isRest(s))
+      .map((s) => s.tick),
+  );
+  return parts.map((symbols, i) =>
+    symbols.filter((symbol) => {
+      if (!isRest(symbol)) return true;
+      if (number === 0 && symbol.tick < firstNote) return false;
+      return voices.length < 2 || !isFiller(symbol, symbols, parts[1 - i], voices[i].stem);
+    }),
+  );
+}
+
+function voicePart(symbols: Written[], voice: Voice, shared: boolean): VoicePart {
+  const beams = beamGroups(symbols);
+  return { stem: voice.stem, shared, symbols, beams, tuplets: tupletMarks(symbols, beams) };
+}
+
+/** The bars of a piece, written out voice by voice. */
+export function writeBars(bars: readonly ScoreBar[], strokes: Stroke[], slashed: boolean): WrittenBar[] {
+  let earlier: Onset[] = [];
+  return bars.map((bar) => {
+    const voices = voicesOf(bar, strokes, slashed);
+    const own = voices.map((voice) =>
+      symbolsOf(
+        bar,
+        voice.onsets,
+        earlier.filter((o) => sameLimbs(o, voice)),
+      ),
+    );
+    earlier = [...earlier, ...voices.flatMap((voice) => voice.onsets)].slice(-4);
+    const fragments = bar.fragments.map((fragment, f) => {
+      const parts = withoutFillers(
+        own.map((symbols) => symbols[f]),
+        voices,
+        bar.number,
+      );
+      return { ...fragment, voices: parts.map((part, v) => voicePart(part, voices[v], voices.length > 1)) };
+    });
+    return { ...bar, fragments };
+  });
+}
+
+/** Whether an onset of the bar before belongs to this voice: feet to the lower one where there are two. */
+function sameLimbs(onset: Onset, voice: Voice): boolean {
+  const isFoot = (limb: string): boolean => limb === 'K' || limb === 'H';
+  const feet = onset.strokes.every((stroke) => isFoot(stroke.limb));
+  return voice.stem > 0 ? !feet || voice.onsets.some((o) => o.strokes.some((s) => isFoot(s.limb))) : feet;
+}

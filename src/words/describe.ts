@@ -1,0 +1,122 @@
+import { meterOf, slotNames, type Stroke, type Timeline, type TimelineBar } from '../core/index.ts';
+import { cellWords } from './describe-cells.ts';
+import { numberWord } from './numbers.ts';
+import { chordWords } from './stroke-words.ts';
+
+/** What a description may be told. */
+export interface DescribeOptions {
+  /** A name for each cell, by its index, as over the brackets. */
+  names?: readonly (string | null)[];
+  /** What the school calls a bar. */
+  barWord?: 'bar' | 'measure';
+}
+
+/** A picture of music in words. */
+export interface Description {
+  /** One line: what it is. */
+  label: string;
+  /** Everything in it, beat by beat. */
+  reading: string;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const joined = (parts: string[]): string => parts.join(', ');
+
+/** Something said of one or of several in a row. */
+interface Said {
+  from: number;
+  to: number;
+  text: string;
+}
+
+/** Neighbours of which the same is said, said once. */
+function compress(said: readonly Said[]): Said[] {
+  return said.reduce<Said[]>((all, next) => {
+    const last = all[all.length - 1];
+    if (last && last.text === next.text && last.to + 1 === next.from) last.to = next.to;
+    else all.push({ ...next });
+    return all;
+  }, []);
+}
+
+const range = ({ from, to }: Said, word: string): string =>
+  from === to ? `${word} ${from}` : `${word}s ${from} ${to === from + 1 ? 'and' : 'to'} ${to}`;
+
+/** `in triplets`, or each grid in turn where the bars differ. */
+function gridWords(bars: readonly TimelineBar[]): string {
+  const names = bars.map((bar) => slotNames(bar.meter, bar.grid).many);
+  return `in ${[...new Set(names)].join(', then ')}`;
+}
+
+function meterWords(bars: readonly TimelineBar[], barWord: string): string {
+  const meters = [...new Set(bars.map((bar) => bar.meter))];
+  const count = bars.length === 1 ? `one ${barWord}` : `${numberWord(bars.length)} ${barWord}s`;
+  return `${count} of ${meters.join(' and ')}`;
+}
+
+/** The syllable of a count: the part after the beat. */
+const syllable = (count: string): string => count.split(' ')[1] ?? '';
+
+/** One slot: its syllable, but for the beat's own, and what is struck there. */
+function slotWords(strokes: Stroke[], all: Map<string, Stroke>): string {
+  const words = chordWords(strokes, all);
+  const name = syllable(strokes[0].count);
+  return name ? `on ${name} ${words}` : words;
+}
+
+const isMain = (stroke: Stroke): boolean => stroke.kind !== 'grace' || stroke.opened;
+
+function beatWords(strokes: Stroke[], all: Map<string, Stroke>): string {
+  const slots = [...Map.groupBy(strokes, (stroke) => stroke.slot).values()];
+  return slots.length ? slots.map((slot) => slotWords(slot, all)).join('; ') : 'rest';
+}
+
+/** The beats of a bar, those alike said together. */
+function barReading(bar: TimelineBar, tick: number, strokes: Stroke[], all: Map<string, Stroke>): string {
+  const { beats, beatTicks } = meterOf(bar.meter);
+  const said = Array.from({ length: beats }, (_, i): Said => {
+    const from = tick + i * beatTicks;
+    const own = strokes.filter((stroke) => stroke.tick >= from && stroke.tick < from + beatTicks);
+    return { from: i + 1, to: i + 1, text: beatWords(own, all) };
+  });
+  if (said.every(({ text }) => text === 'rest')) return 'silence.';
+  return compress(said)
+    .map((beat) => `${range(beat, 'beat')}: ${beat.text}.`)
+    .map(capital)
+    .join(' ');
+}
+
+function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>): string {
+  const own = strokes.filter((stroke) => stroke.tick < 0);
+  if (own.length === 0) return '';
+  const beats = [...Map.groupBy(own, (stroke) => stroke.count.split(' ')[0])];
+  const said = beats.map(([beat, group]) => `on beat ${beat} ${beatWords(group, all)}`);
+  return `Before ${timeline.bars.length > 1 ? 'the first' : 'it'}: ${said.join('; ')}. `;
+}
+
+function reading(timeline: Timeline, barWord: string): string {
+  const all = new Map(timeline.strokes.map((stroke) => [stroke.id, stroke]));
+  const strokes = timeline.strokes.filter(isMain);
+  const said = timeline.bars.map((bar, i): Said => {
+    return { from: i + 1, to: i + 1, text: barReading(bar, bar.tick, strokes, all) };
+  });
+  const bars =
+    said.length === 1
+      ? said.map(({ text }) => capital(text))
+      : compress(said).map((bar) => `${capital(range(bar, barWord))}: ${bar.text}`);
+  return pickupReading(timeline, strokes, all) + bars.join(' ');
+}
+
+/**
+ * A timeline in words: a label for its picture and the full reading, for a screen reader and for anyone who wants it.
+ * @example
+ * describe(timeline).label // → 'One bar of 4/4 in triplets: four flam drags, right hand leads'
+ */
+export function describe(timeline: Timeline, options: DescribeOptions = {}): Description {
+  const barWord = options.barWord ?? 'bar';
+  const what = cellWords(timeline, options.names ?? []);
+  const where = `${meterWords(timeline.bars, barWord)} ${gridWords(timeline.bars)}`;
+  const pickup = timeline.pickupTicks > 0 ? ' with a pickup' : '';
+  const label = capital(`${where}${pickup}${what.length ? `: ${joined(what)}` : ''}`);
+  return { label, reading: reading(timeline, barWord) };
+}
