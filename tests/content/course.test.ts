@@ -1,0 +1,35 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { checkContent } from '../../src/build/check-content.ts';
+import { printFaults } from '../../src/build/content/content-fault.ts';
+import { courseSchema, inOrder, neighbours } from '../../src/curriculum/index.ts';
+
+const ROOT = new URL('../../', import.meta.url).pathname;
+const course = courseSchema.parse(parse(readFileSync(`${ROOT}content/course.yaml`, 'utf8')));
+
+test('the content of this site is sound', () => {
+  const faults = checkContent(ROOT);
+  expect(faults, printFaults(faults)).toEqual([]);
+});
+
+test('the course is ten parts and fifty-two lessons', () => {
+  expect(course.parts).toHaveLength(10);
+  expect(inOrder(course)).toHaveLength(52);
+});
+
+test('parts 1 and 6 are written', () => {
+  const written = readdirSync(`${ROOT}content/lessons`).flatMap((part) =>
+    readdirSync(`${ROOT}content/lessons/${part}`).map((lesson) => lesson.slice(3)),
+  );
+  const planned = inOrder(course).filter(({ part }) => part === 1 || part === 6);
+  expect(planned.map(({ id }) => id).filter((id) => !written.includes(id))).toEqual([]);
+});
+
+test('what comes before and after goes on across parts and ends at the ends', () => {
+  const lessons = inOrder(course);
+  expect(neighbours(lessons, 'how-the-stick-moves').previous?.id).toBe('reading-a-sticking');
+  expect(neighbours(lessons, lessons[0].id)).toEqual({ previous: undefined, next: lessons[1] });
+  expect(neighbours(lessons, 'make-your-own').next).toBeUndefined();
+  expect(neighbours(lessons, 'nowhere')).toEqual({});
+});

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { checkContent } from '../../src/build/check-content.ts';
+import { GOOD, lesson, LESSON, planted, type Tree } from './plant.ts';
+
+const two = (number: number) => String(number).padStart(2, '0');
+
+/** A course of ten parts with fifty lessons each. */
+function manyLessons(): Tree {
+  const text = (GOOD[LESSON] as string).split('---\n')[2].trim();
+  const parts = Array.from({ length: 10 }, (_, part) => part + 1);
+  const places = parts.flatMap((part) =>
+    Array.from({ length: 50 }, (_, index) => ({ part, order: index + 1, id: `lesson-${part}-${index + 1}` })),
+  );
+  const course = parts.map((part) => {
+    const lessons = places
+      .filter((place) => place.part === part)
+      .map(({ id }) => `      - { id: ${id}, title: First, idea: One. }`);
+    return [`  - number: ${part}`, '    title: Part', '    idea: A part.', '    lessons:', ...lessons].join('\n');
+  });
+  const files = places.map(({ part, order, id }) => [
+    `content/lessons/${two(part)}-part/${two(order)}-${id}/index.mdx`,
+    lesson(text, { id, part: String(part), order: String(order) }),
+  ]);
+  return {
+    ...GOOD,
+    [LESSON]: null,
+    'content/course.yaml': `parts:\n${course.join('\n')}\n`,
+    ...Object.fromEntries(files),
+  };
+}
+
+test('five hundred lessons are checked in one go', () => {
+  planted(manyLessons(), (root) => {
+    const start = performance.now();
+    expect(checkContent(root)).toEqual([]);
+    console.log(`500 lessons checked in ${Math.round(performance.now() - start)} ms`);
+  });
+}, 60_000);
