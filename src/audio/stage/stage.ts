@@ -26,6 +26,8 @@ export interface StageParts {
   renderer: Renderer;
   /** False for the sound without its room. */
   room?: boolean;
+  /** How far ahead sounds are ordered, while the page is seen and while it is not. */
+  ahead?: Record<DocumentVisibilityState, Seconds>;
 }
 
 /** One audio context made ready to play: its sounds, its graph and who conducts them. It plays one request at a time. */
@@ -34,16 +36,18 @@ export class Stage {
   readonly #context: AudioContext;
   readonly #bank: Bank;
   readonly #striker: Striker;
+  readonly #ahead: Record<DocumentVisibilityState, Seconds>;
   #wantsRoom: boolean;
   #conductor?: Conductor;
   #timer?: ReturnType<typeof setInterval>;
 
-  constructor({ context, renderer, room = true }: StageParts) {
+  constructor({ context, renderer, room = true, ahead = AHEAD }: StageParts) {
     this.#context = context;
     this.#bank = new Bank(context, renderer);
     this.graph = openGraph(context);
     this.#striker = new Striker(context, this.graph, this.#bank);
     this.#wantsRoom = room;
+    this.#ahead = ahead;
   }
 
   /** Resolves once the request can be played. The room comes when it is ready; nobody waits for it. */
@@ -72,7 +76,7 @@ export class Stage {
 
   /** Orders what is to sound soon; needed at once when the page goes into the background. */
   order(): void {
-    this.#conductor?.pump(AHEAD[document.visibilityState]);
+    this.#conductor?.pump(this.#ahead[document.visibilityState]);
   }
 
   /** Silence, at once. */
