@@ -1,5 +1,5 @@
-import { LEADS, type BarSpec, type LeadName } from '../../curriculum/index.ts';
-import { barOfExercise, barOfRudiment, layBar } from '../../curriculum/index.ts';
+import { faultText } from '../../core/index.ts';
+import { barOfExercise, barOfRudiment, layBar, type BarSpec, type LeadName } from '../../curriculum/index.ts';
 import { checkBar, type BarSite } from './check-bars.ts';
 import { faultAt, type Entry, type Library } from './library.ts';
 import { knownHint } from './nearest.ts';
@@ -45,8 +45,7 @@ export function checkExercises(library: Library): void {
 
 function checkLead(library: Library, entry: Entry<unknown>, spec: BarSpec, lead: LeadName, index: number): void {
   const laid = layBar({ ...spec, lead }, (id) => library.cells.get(id)?.data);
-  if (!laid.ok)
-    faultAt(library, entry, ['leads', index], `led ${LEADS.find((one) => one === lead)}: ${laid.fault.message}`);
+  if (!laid.ok) faultAt(library, entry, ['leads', index], `with the lead ${lead}: ${laid.fault.message}`);
 }
 
 /** Terms: what they point to is there, and their bar adds up. */
@@ -60,18 +59,19 @@ export function checkTerms(library: Library): void {
   checkTwice(library, [...library.glossary.values()], ['term'], ({ term }) => term.toLowerCase());
 }
 
+const FILLS = 'meter, grid, repeat and rest are chosen so that the drawing fills its bars';
+
 /** Rudiments: the drawing fills its bars, the fields agree with the sticking, and no number comes twice. */
 export function checkRudiments(library: Library): void {
   for (const entry of library.rudiments.values()) {
-    const { data, yaml, file, id } = entry;
+    const { data, yaml, id } = entry;
     if (!data || !yaml) continue;
     checkIds(library, entry, 'related', data.related, 'rudiment', library.rudiments);
     const { spec, cellOf } = barOfRudiment(id, data);
     const laid = layBar(spec, cellOf);
     if (laid.ok) rudimentFaults(data, laid).forEach(({ field, message }) => faultAt(library, entry, [field], message));
-    else
-      checkBar(library, { ...spec, cells: undefined, sticking: data.sticking }, yamlSite(file, yaml)) &&
-        faultAt(library, entry, ['repeat'], laid.fault.message);
+    else if (laid.fault.cell === undefined) faultAt(library, entry, ['repeat'], laid.fault.message, FILLS);
+    else faultAt(library, entry, ['sticking'], faultText(data.sticking, laid.fault));
   }
   checkTwice(library, [...library.rudiments.values()], ['number'], ({ number }) => number);
 }

@@ -67,6 +67,19 @@ export const FIELDS: Planted[] = [
     says: /"hands" says lR L R R.*plays lR L L R/,
   },
   {
+    name: 'a rudiment that does not fill its bars',
+    changes: changed('content/rudiments/flam-drag.yaml', 'repeat: 2', 'repeat: 1'),
+    at: 'content/rudiments/flam-drag.yaml:8:9',
+    says: /6 of 12 triplets/,
+    hint: /repeat and rest/,
+  },
+  {
+    name: 'a rudiment that does not parse',
+    changes: changed('content/rudiments/flam-drag.yaml', '>lR LL R >rL', '>lR LL R >lL'),
+    at: 'content/rudiments/flam-drag.yaml:5:11',
+    says: /\^/,
+  },
+  {
     name: 'one number for two rudiments',
     changes: { 'content/rudiments/other.yaml': GOOD['content/rudiments/flam-drag.yaml'] },
     at: 'content/rudiments/other.yaml:1:9',
