@@ -8,3 +8,4 @@ export * from './phrase/index.ts';
 export * from './timeline/index.ts';
 export * from './orchestration/index.ts';
 export * from './hands/index.ts';
+export * from './arrange/index.ts';

@@ -1,0 +1,81 @@
+import { usesOf } from './check.ts';
+import type { Counter, State } from './count.ts';
+import type { ArrangeRequest } from './types.ts';
+
+interface Kind {
+  slots: number;
+  min: number;
+  max: number;
+}
+
+/**
+ * Counts where no rule looks at order: how many of each cell, times the ways to mix them. A state is the list of uses that
+ * are left, so far fewer numbers are needed than by states of the phrase.
+ */
+export function countByTypes({ cells, slots }: ArrangeRequest): Counter {
+  const kinds = cells.map((cell) => ({ slots: cell.slots, ...usesOf(cell) }));
+  const used = new Map<number, number[]>([[0, kinds.map(() => 0)]]);
+  const numbers = new Map<string, number>([[kinds.map(() => 0).join(), 0]]);
+  const known = new Map<string, bigint>();
+  const number = (uses: number[]): number => {
+    const key = uses.join();
+    if (!numbers.has(key)) {
+      numbers.set(key, used.size);
+      used.set(used.size, uses);
+    }
+    return numbers.get(key)!;
+  };
+  const after = (state: State, cell: number): State | undefined => {
+    const uses = [...used.get(state.uses)!];
+    uses[cell] += 1;
+    const end = state.slot + kinds[cell].slots;
+    return end > slots || uses[cell] > kinds[cell].max ? undefined : { slot: end, uses: number(uses), memory: 0 };
+  };
+  const ways = (state: State): bigint => {
+    const left = used.get(state.uses)!.map((n, i) => rest(kinds[i], n));
+    const key = `${slots - state.slot}:${left.map((k) => `${k.min},${k.max}`).join(';')}`;
+    if (!known.has(key)) known.set(key, mixtures(left, slots - state.slot));
+    return known.get(key)!;
+  };
+  return { start: { slot: 0, uses: 0, memory: 0 }, after, ways };
+}
+
+const rest = (kind: Kind, used: number): Kind => ({
+  slots: kind.slots,
+  min: Math.max(0, kind.min - used),
+  max: kind.max - used,
+});
+
+/** Rows of Pascal's triangle, as far as they have been needed. */
+const pascal: bigint[][] = [[1n]];
+
+function choose(n: number, k: number): bigint {
+  while (pascal.length <= n) {
+    const above = pascal[pascal.length - 1];
+    pascal.push([1n, ...above.map((x, i) => x + (above[i + 1] ?? 0n))]);
+  }
+  return pascal[n][k];
+}
+
+/** Ways to lay so many slots: kind after kind, by slots laid and cells laid, each new one mixed in among the others. */
+function mixtures(kinds: Kind[], slots: number): bigint {
+  let laid = new Map<number, Map<number, bigint>>([[0, new Map([[0, 1n]])]]);
+  kinds.forEach((kind, i) => {
+    const later = kinds.slice(i + 1).reduce((sum, k) => sum + k.min * k.slots, 0);
+    laid = mixIn(laid, kind, slots - later);
+  });
+  return [...(laid.get(slots)?.values() ?? [])].reduce((a, b) => a + b, 0n);
+}
+
+function mixIn(laid: Map<number, Map<number, bigint>>, kind: Kind, room: number): Map<number, Map<number, bigint>> {
+  const mixed = new Map<number, Map<number, bigint>>();
+  for (const [slot, byCells] of laid)
+    for (let n = kind.min; n <= kind.max && slot + n * kind.slots <= room; n += 1) {
+      const end = slot + n * kind.slots;
+      if (!mixed.has(end)) mixed.set(end, new Map());
+      const row = mixed.get(end)!;
+      for (const [cells, ways] of byCells)
+        row.set(cells + n, (row.get(cells + n) ?? 0n) + (n === 0 ? ways : ways * choose(cells + n, n)));
+    }
+  return mixed;
+}

@@ -1,0 +1,3 @@
+export * from './types.ts';
+export { arrangements } from './arrange.ts';
+export { MAX_STATES } from './count.ts';

@@ -1,0 +1,70 @@
+import { slotsOnly } from '../sticking/expand.ts';
+import { mirror } from '../sticking/mirror.ts';
+import type { Chord, Hand, HoldItem, SlotItem, Sticking } from '../sticking/types.ts';
+import { cellHands, type CellHands } from '../phrase/lead.ts';
+
+/** Per hand, R then L. */
+export type Both<T> = readonly [T, T];
+
+/** What the strokes of a cell add to the runs of each hand. */
+export interface RunProfile {
+  /** Moments at which a hand strikes. */
+  moments: number;
+  /** Moments of each hand at once from the beginning, the longest row inside, and at the end. */
+  prefix: Both<number>;
+  longest: Both<number>;
+  suffix: Both<number>;
+}
+
+/** What the rules need to know of a cell's sticking. */
+export interface CellProfile {
+  /** Slots in which an accent falls, and slots in which any stroke begins. */
+  accents: ReadonlySet<number>;
+  strokes: ReadonlySet<number>;
+  /** Its runs as written and mirrored. */
+  runs: Both<RunProfile>;
+  hands: CellHands;
+}
+
+const HANDS: readonly Hand[] = ['R', 'L'];
+
+/** Reads a sticking once, for all the rules. */
+export function profileOf(sticking: Sticking, graces: boolean): CellProfile {
+  const hands = slotsOnly(sticking.hands);
+  const feet = slotsOnly(sticking.feet ?? []);
+  const chords = hands.map((item, i) => [...chordsOf(item), ...chordsOf(feet[i])]);
+  const where = (test: (chord: Chord) => boolean): Set<number> =>
+    new Set(chords.flatMap((slot, i) => (slot.some(test) ? [i] : [])));
+  return {
+    accents: where((chord) => chord.some((s) => s.accent !== undefined)),
+    strokes: where((chord) => chord.length > 0),
+    runs: [runsOf(sticking, graces), runsOf(mirror(sticking), graces)],
+    hands: cellHands(sticking),
+  };
+}
+
+const chordsOf = (item: SlotItem | HoldItem | undefined): Chord[] => (item?.kind === 'slot' ? item.parts : []);
+
+/** Who strikes at each moment: grace notes, where they count, before their primary. */
+function momentsOf(chord: Chord, graces: boolean): Hand[][] {
+  const main = chord.map((s) => s.limb).filter((limb): limb is Hand => limb === 'R' || limb === 'L');
+  const before = graces ? chord.flatMap((s) => (s.graces ?? []).map((g) => [g.hand])) : [];
+  return main.length ? [...before, main] : before;
+}
+
+function runsOf(sticking: Sticking, graces: boolean): RunProfile {
+  const moments = slotsOnly(sticking.hands)
+    .flatMap(chordsOf)
+    .flatMap((chord) => momentsOf(chord, graces));
+  const rows = HANDS.map((hand) => rowsOf(moments.map((m) => m.includes(hand))));
+  const pick = (key: 'prefix' | 'longest' | 'suffix'): Both<number> => [rows[0][key], rows[1][key]];
+  return { moments: moments.length, prefix: pick('prefix'), longest: pick('longest'), suffix: pick('suffix') };
+}
+
+function rowsOf(struck: boolean[]): { prefix: number; longest: number; suffix: number } {
+  let longest = 0;
+  let row = 0;
+  for (const hit of struck) longest = Math.max(longest, (row = hit ? row + 1 : 0));
+  const first = struck.indexOf(false);
+  return { prefix: first < 0 ? struck.length : first, longest, suffix: row };
+}

@@ -1,0 +1,38 @@
+import { usesOf } from './check.ts';
+import type { ArrangeRequest, ArrangeRules } from './types.ts';
+
+/** `3 and 5`, `3, 4 and 5` */
+function list(words: readonly (string | number)[]): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
+}
+
+/**
+ * Why nothing fills the slots: the lengths, the uses, or a rule. Counts again with less asked, so it is found only when
+ * someone asks.
+ */
+export function reasonOf(request: ArrangeRequest, count: (request: ArrangeRequest) => bigint): string {
+  const { cells, slots, rules = {} } = request;
+  if (cells.length === 0) return `there are no cells, and ${slots} slots to fill`;
+  const free = cells.map(({ id, slots: length }) => ({ id, slots: length }));
+  const lengths = [...new Set(cells.map((c) => c.slots))].sort((a, b) => a - b);
+  if (count({ cells: free, slots }) === 0n) return `cells of ${list(lengths)} cannot fill ${slots}`;
+  if (count({ ...request, rules: {} }) === 0n) return usesReason(request);
+  const names = (Object.keys(rules) as (keyof ArrangeRules)[]).filter((name) => rules[name] !== undefined);
+  const without = (name: string): ArrangeRules =>
+    Object.fromEntries(Object.entries(rules).filter(([key]) => key !== name));
+  const alone = names.filter((name) => count({ ...request, rules: without(name) }) > 0n);
+  return alone.length
+    ? `no order keeps to ${list(names)}; without ${alone.join(' or without ')} there are some`
+    : `no order keeps to ${list(names)}`;
+}
+
+function usesReason({ cells, slots }: ArrangeRequest): string {
+  const uses = cells.map((cell) => ({ ...usesOf(cell), slots: cell.slots }));
+  const least = uses.reduce((sum, c) => sum + c.min * c.slots, 0);
+  const most = uses.reduce((sum, c) => sum + c.max * c.slots, 0);
+  if (least === most) return `the cells make ${least} of ${slots} slots`;
+  if (least > slots) return `the cells make at least ${least} slots, more than ${slots}`;
+  if (most < slots) return `the cells make at most ${most} slots, fewer than ${slots}`;
+  return `the cells used as often as allowed cannot fill ${slots}`;
+}
