@@ -45,5 +45,7 @@ function main(root: string): number {
   return faults.length ? 1 : 0;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url))
-  process.exitCode = main(fileURLToPath(new URL('../..', import.meta.url)));
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+// As a program: `node src/build/check-content.ts [folder that holds content]`.
+if (process.argv[1] === fileURLToPath(import.meta.url)) process.exitCode = main(process.argv[2] ?? ROOT);

@@ -91,14 +91,17 @@ export const GOOD: Tree = {
   [LESSON]: lesson(`Some text.\n\n${BAR}\n\n<Exercise id="slow" />\n\n${QUESTION}`),
 };
 
-/** Writes a tree into a folder of its own, hands it over, and takes it away again. */
+/** Writes a tree into a folder of its own, hands it over, and takes it away again, at once or when a promise is done. */
 export function planted<T>(tree: Tree, use: (root: string) => T): T {
   const root = mkdtempSync(join(tmpdir(), 'barwright-content-'));
+  const away = () => rmSync(root, { recursive: true, force: true });
+  let used: T | undefined;
   try {
     for (const [path, content] of Object.entries(tree)) if (content !== null) write(join(root, path), content);
-    return use(root);
+    used = use(root);
+    return used instanceof Promise ? (used.finally(away) as T) : used;
   } finally {
-    rmSync(root, { recursive: true, force: true });
+    if (!(used instanceof Promise)) away();
   }
 }
 

@@ -1,0 +1,99 @@
+import { spawnSync } from 'node:child_process';
+import { EventEmitter } from 'node:events';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { contentCheck } from '../../src/build/content-check.ts';
+import { EXERCISE, GOOD, planted, type Tree } from './plant.ts';
+
+const PROGRAM = fileURLToPath(new URL('../../src/build/check-content.ts', import.meta.url));
+const BAD: Tree = { ...GOOD, [EXERCISE]: 'title: Slow\n', 'content/cells/extra.yaml': '' };
+
+/** Runs the program on a tree. */
+const run = (tree: Tree) => planted(tree, (root) => spawnSync(process.execPath, [PROGRAM, root], { encoding: 'utf8' }));
+
+describe('the program', () => {
+  test('lists all faults and ends with 1', () => {
+    const { status, stderr } = run(BAD);
+    expect(status).toBe(1);
+    expect(stderr).toContain(`${EXERCISE}:1:1\n  "purpose" is missing`);
+    expect(stderr.trim().split('\n').at(-1)).toMatch(/^\d+ faults in 2 files of the content\.$/);
+    expect(stderr).not.toMatch(/\n\s+at /);
+  });
+
+  test('ends with 0 where there are none', () => {
+    expect(run(GOOD)).toMatchObject({ status: 0, stdout: 'The content is sound.\n' });
+  });
+});
+
+type Hooks = Record<string, (given: unknown) => void>;
+
+/** The integration under a command of Astro's, with the project at `root`. */
+function under(command: string, root: string): void {
+  const hooks = contentCheck().hooks as Hooks;
+  hooks['astro:config:setup']({ command });
+  hooks['astro:config:done']({ config: { root: pathToFileURL(`${root}/`) } });
+}
+
+describe('a build', () => {
+  const said = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  afterEach(() => said.mockClear());
+
+  test('does not begin where there are faults', () => {
+    planted(BAD, (root) =>
+      expect(() => under('build', root)).toThrow(/faults in 2 files of the content.*Nothing was built/),
+    );
+    expect(said.mock.calls.join()).toContain('content/cells/extra.yaml:1:1');
+  });
+
+  test('begins where there are none', () => {
+    planted(GOOD, (root) => under('build', root));
+    expect(said).not.toHaveBeenCalled();
+  });
+
+  test('a preview reads no content', () => {
+    planted(BAD, (root) => under('preview', root));
+    expect(said).not.toHaveBeenCalled();
+  });
+});
+
+/** As much of a dev server as the check talks to. */
+function devServer(root: string) {
+  const sent: { type: string; err?: { message: string } }[] = [];
+  const ws = Object.assign(new EventEmitter(), { send: (message: { type: string }) => sent.push(message) });
+  const logger = { error: vi.fn(), info: vi.fn() };
+  const server = { config: { root, logger }, watcher: new EventEmitter(), ws };
+  (contentCheck().hooks as Hooks)['astro:server:setup']({ server });
+  return { sent, logger, server };
+}
+
+describe('the dev server', () => {
+  test('lays the faults over the page, and looks again when a file changes', async () => {
+    await planted(BAD, async (root) => {
+      const { sent, logger, server } = devServer(root);
+      expect(sent.map(({ type }) => type)).toEqual(['error']);
+      server.ws.emit('connection');
+      expect(sent[1].err?.message).toContain('content/cells/extra.yaml:1:1');
+
+      for (const path of [EXERCISE, 'content/cells/extra.yaml']) {
+        writeFileSync(join(root, path), (GOOD[path] ?? 'name: x\nsticking: R\n') as string);
+        server.watcher.emit('all', 'change', join(root, path));
+      }
+      await expect.poll(() => sent.at(-1)?.type).toBe('full-reload');
+      expect(logger.info).toHaveBeenCalledWith('The content is sound again.');
+    });
+  });
+
+  test('leaves other files alone', async () => {
+    vi.useFakeTimers();
+    planted(GOOD, (root) => {
+      const { sent, server } = devServer(root);
+      writeFileSync(join(root, EXERCISE), '');
+      server.watcher.emit('all', 'change', join(root, 'src/x.ts'));
+      vi.runAllTimers();
+      expect(sent).toEqual([]);
+    });
+    vi.useRealTimers();
+  });
+});
