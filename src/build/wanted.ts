@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 
 declare global {
@@ -20,7 +21,10 @@ export function wanted(): AstroIntegration {
     name: 'barwright-wanted',
     hooks: {
       'astro:config:setup': ({ addClientDirective }) =>
-        addClientDirective({ name: 'wanted', entrypoint: new URL('./wanted-directive.ts', import.meta.url) }),
+        addClientDirective({
+          name: 'wanted',
+          entrypoint: fileURLToPath(new URL('./wanted-directive.ts', import.meta.url)),
+        }),
     },
   };
 }

@@ -19,7 +19,7 @@ const LABELS = {
   tapLong: 'tap the tempo',
   check: 'check pattern',
   lead: 'lead',
-  flams: 'flams',
+  flams: 'flams written',
   flamWidth: 'flam width',
   more: 'More',
   loop: 'repeat',
@@ -59,9 +59,9 @@ export interface Choice<T> {
 /** Bars of check pattern before as many of the exercise. */
 export const CHECKS: readonly Choice<0 | 1 | 2 | 4>[] = [
   { value: 0, label: 'off' },
-  { value: 1, label: '1:1', says: 'one to one' },
-  { value: 2, label: '2:2', says: 'two to two' },
-  { value: 4, label: '4:4', says: 'four to four' },
+  { value: 1, label: '1:1', says: '1:1, one to one' },
+  { value: 2, label: '2:2', says: '2:2, two to two' },
+  { value: 4, label: '4:4', says: '4:4, four to four' },
 ];
 
 /** The hand that leads. */
@@ -73,8 +73,8 @@ export const LEAD_CHOICES = [
 
 /** How grace notes are played: as wide as chosen, or as notes of their own. */
 export const FLAMS = [
-  { value: 'grace', label: 'grace notes' },
-  { value: 'before', label: 'before the beat', says: 'written out before the beat' },
+  { value: 'grace', label: 'grace', says: 'grace notes' },
+  { value: 'before', label: 'before', says: 'written out before the beat' },
   { value: 'on', label: 'on the beat', says: 'written out on the beat' },
 ] as const satisfies readonly Choice<string>[];
 

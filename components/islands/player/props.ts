@@ -1,0 +1,41 @@
+import type { Lead } from '../../../src/core/index.ts';
+import type { BarWord } from '../../../src/words/labels.ts';
+
+/** What a player is handed by the page: plain JSON. */
+export interface PlayerProps {
+  /** Under which tempo and lead are remembered: an exercise's id, or a bar's. */
+  id: string;
+  /** The texts of the cells, one after another; ids may repeat. */
+  cells: readonly { id: string; text: string }[];
+  meter?: string | undefined;
+  grid?: number | undefined;
+  /** Slots before bar 1. */
+  pickup?: number | undefined;
+  /** Names over the brackets by index of the cell, null for none. */
+  names?: readonly (string | null)[] | undefined;
+  /** Beats a minute: where to begin, where to arrive. */
+  tempo: { from: number; to: number };
+  /** Which leads can be chosen here. */
+  leads: readonly ('right' | 'left' | 'alternating')[];
+  /** The counting system's name; false where no counts are drawn. */
+  counts?: string | false | undefined;
+  staff?: 'pad' | 'kit' | 'auto' | undefined;
+  /** What is played, for those who hear the button without seeing the notes. */
+  barLabel?: string | undefined;
+  barWord?: BarWord | undefined;
+}
+
+/** Slowest and fastest beat, a minute. */
+export const TEMPO = { min: 30, max: 300 } as const;
+
+const LEADS: Record<PlayerProps['leads'][number], Lead> = {
+  right: 'written',
+  left: 'left',
+  alternating: 'alternating',
+};
+
+/** The leads that can be chosen, as a phrase knows them; the first one is where it begins. */
+export function leadsOf({ leads }: Pick<PlayerProps, 'leads'>): [Lead, ...Lead[]] {
+  const [first = 'right', ...others] = leads;
+  return [LEADS[first], ...others.map((lead) => LEADS[lead])];
+}
