@@ -8,7 +8,9 @@ export async function barriersOn(page: Page): Promise<string[]> {
   // Evaluated, not added as a script: the page's content policy would refuse that.
   await page.evaluate(axe.source);
   const violations = await page.evaluate(async (tags) => {
-    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
+    // What stands inside a picture is no content of its own; leaving it out saves half the time.
+    const context = { exclude: [['[role="img"] > *']] };
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(context, {
       runOnly: tags,
       resultTypes: ['violations'],
     });

@@ -33,7 +33,7 @@ export async function weighPage(browser: Browser, address: string): Promise<Page
   }
   const touch = await weigh(page, () => play.hover());
   const press = await weigh(page, () => play.click());
-  const check = await weigh(page, () => island.locator('input[name="check"]').nth(1).check({ force: true }));
+  const check = await weigh(page, () => island.locator('label:has(input[name="check"])').nth(1).click());
   await context.close();
   return { load, inline, touch, press, check };
 }

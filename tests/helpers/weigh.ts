@@ -47,13 +47,36 @@ function sum(parts: Partial<Weight>[]): Weight {
   return total;
 }
 
-/** Does something with a page and weighs what it loads meanwhile, until nothing more is loading. */
-export async function weigh(page: Page, action: () => Promise<unknown>): Promise<Weight> {
+const QUIET_MS = 500;
+
+/** Keeps an eye on what is on its way, so that one can wait until nothing has been for a while. */
+function traffic(page: Page) {
+  const context = page.context();
   const parts: Promise<Partial<Weight>>[] = [];
+  let open = 0;
+  let last = performance.now();
+  const started = () => ((open += 1), (last = performance.now()));
+  const ended = () => ((open -= 1), (last = performance.now()));
   const take = (response: Response) => parts.push(weighOne(response));
-  page.context().on('response', take);
+  const listeners = [
+    ['request', started],
+    ['requestfinished', ended],
+    ['requestfailed', ended],
+    ['response', take],
+  ] as const;
+  for (const [event, listener] of listeners) context.on(event as 'response', listener);
+  return {
+    parts,
+    quiet: () => open === 0 && performance.now() - last > QUIET_MS,
+    stop: () => listeners.forEach(([event, listener]) => context.off(event as 'response', listener)),
+  };
+}
+
+/** Does something with a page and weighs what it loads until nothing has been on its way for half a second. */
+export async function weigh(page: Page, action: () => Promise<unknown>): Promise<Weight> {
+  const seen = traffic(page);
   await action();
-  await page.waitForLoadState('networkidle');
-  page.context().off('response', take);
-  return sum(await Promise.all(parts));
+  while (!seen.quiet()) await page.waitForTimeout(50);
+  seen.stop();
+  return sum(await Promise.all(seen.parts));
 }
