@@ -1,6 +1,6 @@
 import type { CountSystem, Stroke, Timeline } from '../core/index.ts';
 import { measureByTable } from './draw/measure.ts';
-import { drawAccents, drawMusic, soundingStrokes, widthOf, type Desk } from './draw/music.ts';
+import { drawAccents, drawMusic, soundingStrokes, widthOf, xAt, type Desk } from './draw/music.ts';
 import { escapeText, num, Pen } from './draw/pen.ts';
 import { brackets, letterRow, ruler } from './draw/rows.ts';
 import { barLine, drawHead, drawMeter, lineClef, staffLines } from './draw/staff.ts';
@@ -10,6 +10,7 @@ import { bracketsOf, type BracketPart } from './layout/brackets.ts';
 import { countLabels, type CountLabel } from './layout/counts.ts';
 import { layoutsOf, type Layout } from './layout/lines.ts';
 import { layRows, type Rows } from './layout/rows.ts';
+import { SIZE } from './layout/sizes.ts';
 import { spacingOf, type Spacing } from './layout/spacing.ts';
 import { scoreBars } from './rhythm/fragments.ts';
 import { beamsOf } from './rhythm/values.ts';
@@ -109,6 +110,10 @@ function rowsOf({ desks, bars, staff, options, labels }: Piece): Rows {
   });
 }
 
+/** Just beyond the last head, which may stand over the edge of its picture: a line of the page may end there. */
+const endOfNotes = (desk: Desk): number =>
+  Math.max(...soundingStrokes(desk).map((stroke) => xAt(desk, stroke.tick) + SIZE.head + SIZE.air));
+
 /** Lines and their sign, and a new meter where it changes. */
 function staffOf(piece: Piece, desk: Desk, index: number): string {
   const { staff, layouts, bars } = piece;
@@ -118,8 +123,8 @@ function staffOf(piece: Piece, desk: Desk, index: number): string {
   const changes = fragment.index === 0 && bar > 0 && bars[bar].meter.text !== bars[bar - 1].meter.text;
   if (changes) drawMeter(bars[bar].meter, 4, staff === 'pad' ? -28 : -38, 0.7, pen);
   const width = widthOf(desk);
-  const end = fragment.last ? barLine(staff, width) : '';
-  return lineClef(staff, at, pen) + staffLines(staff, 0, width) + end;
+  if (fragment.last) return lineClef(staff, at, pen) + staffLines(staff, 0, width) + barLine(staff, width);
+  return lineClef(staff, at, pen) + staffLines(staff, 0, Math.max(width, endOfNotes(desk)));
 }
 
 function svg(type: string, width: number, rows: Rows, attributes: string, content: string): string {

@@ -20,7 +20,7 @@ const KIT: Record<Surface, Place> = {
   rimshot: { key: 'c/5', head: GLYPH.slashed },
   cross: { key: 'c/5', head: GLYPH.x },
   rim: { key: 'c/5', head: GLYPH.circledX },
-  click: { key: 'c/5', head: GLYPH.plus },
+  click: { key: 'c/5', head: GLYPH.diamond },
   tom1: { key: 'e/5', head: GLYPH.black },
   tom2: { key: 'd/5', head: GLYPH.black },
   floor: { key: 'a/4', head: GLYPH.black },
@@ -53,7 +53,7 @@ export function staffFor(timeline: Timeline): Staff {
 export function placeOf(stroke: Stroke, staff: Staff): Place {
   const place = KIT[stroke.surface];
   if (staff === 'kit') return place;
-  return { ...place, key: isFoot(stroke) ? 'g/4' : 'b/4' };
+  return { ...place, key: isFoot(stroke) ? 'f/4' : 'b/4' };
 }
 
 /** Whether a foot plays it. */

@@ -21,7 +21,7 @@ function namedCells(names: readonly string[]): string[] {
   return kinds.length <= 5 ? kinds : [];
 }
 
-const isHand = (stroke: Stroke): boolean => stroke.kind !== 'grace' && stroke.kind !== 'foot';
+const isHand = (stroke: Stroke): boolean => stroke.primary === undefined && stroke.kind !== 'foot';
 
 /** The hand that leads each cell that has more than one hand stroke; where there is none, each cell. */
 function leadsOf(timeline: Timeline): Hand[] {

@@ -1,4 +1,4 @@
-import { meterOf, slotNames, type Stroke, type Timeline, type TimelineBar } from '../core/index.ts';
+import { meterOf, sayCount, slotNames, type Stroke, type Timeline, type TimelineBar } from '../core/index.ts';
 import { cellWords } from './describe-cells.ts';
 import { numberWord } from './numbers.ts';
 import { chordWords } from './stroke-words.ts';
@@ -86,12 +86,12 @@ function barReading(bar: TimelineBar, tick: number, strokes: Stroke[], all: Map<
     .join(' ');
 }
 
-function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>): string {
+function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>, barWord: string): string {
   const own = strokes.filter((stroke) => stroke.tick < 0);
   if (own.length === 0) return '';
-  const beats = [...Map.groupBy(own, (stroke) => stroke.count.split(' ')[0])];
-  const said = beats.map(([beat, group]) => `on beat ${beat} ${beatWords(group, all)}`);
-  return `Before ${timeline.bars.length > 1 ? 'the first' : 'it'}: ${said.join('; ')}. `;
+  const slots = [...Map.groupBy(own, (stroke) => stroke.count)];
+  const said = slots.map(([count, group]) => `${sayCount(count)} ${chordWords(group, all)}`);
+  return `Before ${timeline.bars.length > 1 ? `the first ${barWord}` : 'it'}, on ${said.join('; on ')}. `;
 }
 
 function reading(timeline: Timeline, barWord: string): string {
@@ -104,7 +104,7 @@ function reading(timeline: Timeline, barWord: string): string {
     said.length === 1
       ? said.map(({ text }) => capital(text))
       : compress(said).map((bar) => `${capital(range(bar, barWord))}: ${bar.text}`);
-  return pickupReading(timeline, strokes, all) + bars.join(' ');
+  return pickupReading(timeline, strokes, all, barWord) + bars.join(' ');
 }
 
 /**

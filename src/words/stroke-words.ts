@@ -59,5 +59,7 @@ export function chordWords(strokes: Stroke[], all: Map<string, Stroke>): string 
   );
   const plain = (words: string): string => words.replace(/^(strongly )?accented /, '');
   const alike = chords.length > 1 && chords.slice(1).every((words) => words === plain(chords[0]));
-  return alike ? chords[0] + REPEATS[chords.length] : chords.join(' then ');
+  if (!alike) return chords.join(' then ');
+  const foot = strokes[0].kind === 'foot' && chords.length === 2;
+  return chords[0] + (foot ? ' twice' : REPEATS[chords.length]);
 }

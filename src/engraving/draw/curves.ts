@@ -24,7 +24,13 @@ const THICKNESS = 2.2;
  */
 export function curvePath(start: Point, end: Point, depth: number, from = 0, to = 1): string {
   const middle = between(start, end, 0.5);
-  const bent = (by: number): [Point, Point, Point] => [start, { x: middle.x, y: middle.y + 2 * by }, end];
+  const length = Math.hypot(end.x - start.x, end.y - start.y) || 1;
+  const across = { x: -(end.y - start.y) / length, y: (end.x - start.x) / length };
+  const bent = (by: number): [Point, Point, Point] => [
+    start,
+    { x: middle.x + 2 * by * across.x, y: middle.y + 2 * by * across.y },
+    end,
+  ];
   const outer = partOf(bent(depth), from, to);
   const inner = partOf(bent(depth - Math.sign(depth) * THICKNESS * 0.5), from, to);
   return `M${at(outer[0])}Q${at(outer[1])} ${at(outer[2])}L${at(inner[2])}Q${at(inner[1])} ${at(inner[0])}z`;

@@ -42,5 +42,10 @@ export function measureByTable(): void {
   };
   Element.setTextMeasurementCanvas({ getContext: () => context } as unknown as HTMLCanvasElement);
   // VexFlow reads a font shorthand by asking the document for a <span>; its own shorthands are plain enough to read here.
-  Font.fromCSSString = (font) => ({ family: font.slice(font.lastIndexOf(' ') + 1), size: `${sizeOf(font)}px` });
+  Font.fromCSSString = (font) => ({
+    family: font.slice(font.lastIndexOf(' ') + 1),
+    size: `${sizeOf(font)}px`,
+    weight: 'normal',
+    style: 'normal',
+  });
 }

@@ -2,7 +2,7 @@ import type { Stave, StaveNote } from 'vexflow/core';
 import type { Stroke, Ticks } from '../../core/index.ts';
 import { GLYPH, tupletFigure } from '../glyphs/names.ts';
 import { placeOf, type Staff } from '../kit.ts';
-import { graceCount, graceOffset } from '../layout/columns.ts';
+import { graceCount, graceOffset, isDoubled } from '../layout/columns.ts';
 import { SIZE } from '../layout/sizes.ts';
 import type { Spacing } from '../layout/spacing.ts';
 import type { BeamGroup } from '../rhythm/beams.ts';
@@ -122,28 +122,28 @@ function drawSlur(desk: Desk, grace: Stroke, primary: Stroke): void {
   desk.pen.shape(curvePath(from, to, depth), Math.max(from.y, to.y) + depth + 1);
 }
 
-/** A tie to the next note of the same stroke, cut where the picture ends; `incoming` is its other half. */
-function drawTie(desk: Desk, part: VoicePart, symbol: Written, y: number, incoming: boolean): void {
-  const { pen, spacing } = desk;
-  const width = widthOf(desk);
-  const end = xAt(desk, symbol.tick + symbol.ticks);
-  const within = !incoming && end < width;
-  const [from, to] = incoming ? [-12, xAt(desk, symbol.tick)] : [xAt(desk, symbol.tick), end];
-  const start = { x: from + 5, y: y + part.stem * 6 };
+/** A tie from one x to another, both middles of heads, and the part of it between two x, on the side away from the stem. */
+function drawTie(desk: Desk, stem: 1 | -1, y: number, from: number, to: number, left: number, right: number): void {
+  const start = { x: from + 5, y: y + stem * 6 };
   const stop = { x: to - 5, y: start.y };
-  const edge = incoming ? 0 : Math.max(width, end - spacing.pad);
-  const cut = Math.min(1, Math.max(0, (edge - start.x) / (stop.x - start.x)));
-  const depth = 4.5 * part.stem;
-  const path = incoming ? curvePath(start, stop, depth, cut, 1) : curvePath(start, stop, depth, 0, within ? 1 : cut);
-  pen.shape(path, start.y + depth + part.stem);
+  const share = (x: number): number => Math.min(1, Math.max(0, (x - start.x) / (stop.x - start.x)));
+  const depth = 4.5 * stem;
+  desk.pen.shape(curvePath(start, stop, depth, share(left), share(right)), start.y + depth + stem);
 }
 
+/** Both halves of a tie over the edge of a picture are drawn, each in its own. */
 function drawTies(desk: Desk, part: VoicePart, notes: StaveNote[]): void {
+  const { fragment, spacing } = desk;
   part.symbols.forEach((symbol, i) => {
     if (symbol.kind === 'rest') return;
-    for (const y of notes[i].getYs()) {
-      if (symbol.tied) drawTie(desk, part, symbol, y, false);
-      if (!symbol.begins && symbol.tick === desk.fragment.tick) drawTie(desk, part, symbol, y, true);
+    const x = xAt(desk, symbol.tick);
+    const end = symbol.tick + symbol.ticks;
+    const within = end < fragment.tick + fragment.ticks;
+    const edge = within ? Infinity : Math.max(widthOf(desk), xAt(desk, end) - spacing.pad);
+    for (const y of new Set(notes[i].getYs())) {
+      if (symbol.tied) drawTie(desk, part.stem, y, x, xAt(desk, end), x, edge);
+      const incoming = symbol.from !== undefined && symbol.from < fragment.tick;
+      if (incoming) drawTie(desk, part.stem, y, xAt(desk, symbol.from!), x, 0, x);
     }
   });
 }
@@ -224,8 +224,11 @@ export function drawMusic(desk: Desk): void {
 
 /** Draws a fragment's accents, their feet on a line, above everything. */
 export function drawAccents(desk: Desk, y: number): void {
-  const accented = soundingStrokes(desk).filter((stroke) => stroke.accent);
+  const sounding = soundingStrokes(desk);
+  const accented = sounding.filter((stroke) => stroke.accent);
   const byTick = new Map(accented.map((stroke) => [stroke.tick, stroke]));
-  for (const [tick, stroke] of byTick)
-    desk.pen.centred(stroke.marcato ? GLYPH.marcato : GLYPH.accent, xAt(desk, tick), y);
+  for (const [tick, stroke] of byTick) {
+    const x = xAt(desk, tick) + (isDoubled(sounding.filter((s) => s.tick === tick)) ? SIZE.head : 0);
+    desk.pen.centred(stroke.marcato ? GLYPH.marcato : GLYPH.accent, x, y);
+  }
 }

@@ -45,14 +45,14 @@ function freeStem(note: StaveNote, symbol: Written): { x: number; y: number } {
   const { topY, baseY } = note.getStemExtents();
   const down = note.getStemDirection() < 0 ? -1 : 1;
   const beams = beamsOf(symbol.value);
-  const used = beams ? 5 + (beams - 1) * 7.5 : 0;
+  const used = beams ? 5 + (beams - 1) * 7.5 : 4;
   const inner = down > 0 ? Math.min(...note.getYs()) : Math.max(...note.getYs(), baseY);
   return { x: note.getStemX(), y: (inner - down * 5 + topY + down * used) / 2 };
 }
 
 function drawSlashes(count: number, note: StaveNote, symbol: Written, pen: Pen): void {
   const { x, y } = freeStem(note, symbol);
-  pen.centred(GLYPH.slashes[count - 1], x, y);
+  pen.centredOn(GLYPH.slashes[count - 1], x, y);
 }
 
 const open = (attribute: string, stroke: Stroke): string => `<g ${attribute}="${escapeText(stroke.id)}">`;
@@ -69,7 +69,7 @@ export function drawNote(note: StaveNote, symbol: Written, staff: Staff, pen: Pe
     else note.noteHeads[i].draw();
     if (stroke.ghost) drawParentheses(pen, headX(note, i), note.getYs()[i], note.noteHeads[i].getWidth() / 2);
     if (i === 0 && symbol.value.dots) drawDots(note, pen);
-    if (stroke.buzz) pen.centred(GLYPH.buzz, freeStem(note, symbol).x, freeStem(note, symbol).y);
+    if (stroke.buzz) pen.centredOn(GLYPH.buzz, freeStem(note, symbol).x, freeStem(note, symbol).y);
     pen.raw('</g>');
   });
 }

@@ -62,6 +62,12 @@ export class Pen extends RenderContext {
     return this.glyph(text, x - ((box[0] + box[2]) / 2) * scale, y, scale);
   }
 
+  /** A glyph centred on a point. */
+  centredOn(text: string, x: number, y: number): this {
+    const { box } = glyph(codeOf(text));
+    return this.centred(text, x, y - (box[1] + box[3]) / 2);
+  }
+
   /** A filled shape by its path data, of which the given heights are the extremes. */
   shape(path: string, ...heights: number[]): this {
     heights.forEach((y) => this.reach(y));

@@ -12,7 +12,7 @@ const FONT = createRequire(import.meta.url).resolve('@vexflow-fonts/bravura/brav
 /** SMuFL code points by what they are for. */
 const CODES = {
   clefAndMeter: 'E069 E080 E081 E082 E083 E084 E085 E086 E087 E088 E089 E08C',
-  heads: 'E0A2 E0A3 E0A4 E0A8 E0A9 E0AF E0B3 E0BE E0CF E0DB',
+  heads: 'E0A2 E0A3 E0A4 E0A8 E0A9 E0B3 E0BE E0CF E0DB',
   parentheses: 'E0F5 E0F6',
   flags: 'E240 E241 E242 E243 E244 E245 E246 E247 E248 E249',
   rests: 'E4E3 E4E4 E4E5 E4E6 E4E7 E4E8 E4E9 E4EA E4F4 E4F5',

@@ -5,7 +5,6 @@ export const GLYPH = {
   whole: '\uE0A2',
   x: '\uE0A9',
   xHalf: '\uE0A8',
-  plus: '\uE0AF',
   circledX: '\uE0B3',
   triangle: '\uE0BE',
   slashed: '\uE0CF',

@@ -1,8 +1,9 @@
 import type { Ticks, Timeline } from '../../core/index.ts';
-import type { Layout } from './lines.ts';
-import { SIZE, textWidth } from './sizes.ts';
 import type { WrittenBar, WrittenFragment } from '../rhythm/voice.ts';
 import { columnsOf } from './columns.ts';
+import type { Layout } from './lines.ts';
+import { fittedName, wholeNames, type Named } from './names.ts';
+import { SIZE } from './sizes.ts';
 import type { Spacing } from './spacing.ts';
 
 /** The part of a cell's bracket that stands in one fragment, in the fragment's own x. */
@@ -21,20 +22,73 @@ export interface BracketName {
   at?: number[];
 }
 
-interface Span {
-  tick: Ticks;
-  end: Ticks;
-  name: string;
-}
-
 /** Between two brackets. */
 const GAP = 4;
+/** How far a name may stand out over its bracket, and where the bracket ends with the bar. */
+const OVERHANG = 14;
+const OVERHANG_AT_BAR_LINE = 10;
 
-/** A name that fits, or its beginning, or nothing where four letters do not fit. */
-function fitted(name: string, room: number): string {
-  if (textWidth(name, SIZE.name) <= room) return name;
-  const letters = Math.floor(room / textWidth('m', SIZE.name)) - 1;
-  return letters >= 4 ? `${name.slice(0, letters).trimEnd()}…` : '';
+/** Brackets of the named cells, in the piece's own x: each begins before its first note's grace notes. */
+function bracketsInPiece(
+  timeline: Timeline,
+  names: readonly (string | null)[],
+  bars: readonly WrittenBar[],
+  { pad, pixels }: Spacing,
+): Named[] {
+  const reach = new Map(bars.flatMap(columnsOf).map((column) => [column.tick, column.left]));
+  const barEnds = new Set(bars.map((bar) => bar.tick + bar.ticks));
+  const startOf = (tick: Ticks): number => pad + tick * pixels - (reach.get(tick) ?? SIZE.head) - 1;
+  return timeline.cells.flatMap(({ tick, ticks }, i): Named[] => {
+    const name = names[i];
+    if (name === null || name === undefined) return [];
+    const end = tick + ticks;
+    const atBarLine = barEnds.has(end);
+    const right = (atBarLine ? end * pixels : startOf(end)) - GAP;
+    return [{ left: startOf(tick), right, name, overhang: atBarLine ? OVERHANG_AT_BAR_LINE : OVERHANG }];
+  });
+}
+
+/** A bracket as one fragment sees it. */
+interface Seen {
+  fragment: WrittenFragment;
+  index: number;
+  left: number;
+  right: number;
+  width: number;
+}
+
+function seenIn(named: Named, fragments: readonly WrittenFragment[], { pixels }: Spacing): Seen[] {
+  return fragments.flatMap((fragment, index) => {
+    const start = fragment.tick * pixels;
+    const width = fragment.ticks * pixels;
+    const seen = { fragment, index, left: named.left - start, right: named.right - start, width };
+    return seen.right > 0 && seen.left < width ? [seen] : [];
+  });
+}
+
+/** The name over a whole bracket, in the fragment its middle is in; where a line breaks it, over each part that has room. */
+function namesOf(seen: Seen, whole: string, name: string, unbroken: Layout[], broken: Layout[]): BracketName[] {
+  const { left, right, width } = seen;
+  const middle = (left + right) / 2;
+  const columns = (layouts: Layout[]): number[] => layouts.map((layout) => layout.columns);
+  const all: BracketName[] = [];
+  if (whole && unbroken.length && middle >= 0 && middle < width)
+    all.push({ text: whole, x: middle, at: broken.length ? columns(unbroken) : undefined });
+  const [from, to] = [Math.max(left, 0), Math.min(right, width)];
+  const own = broken.length ? fittedName(name, to - from - GAP) : '';
+  if (own) all.push({ text: own, x: (from + to) / 2, at: columns(broken) });
+  return all;
+}
+
+function partOf(seen: Seen, names: BracketName[]): BracketPart {
+  const { left, right, width } = seen;
+  return {
+    left: Math.max(left, 0),
+    right: Math.min(right, width),
+    opens: left >= 0,
+    closes: right <= width,
+    names,
+  };
 }
 
 /** Brackets of a piece by fragment. A cell without a name has none. */
@@ -46,58 +100,16 @@ export function bracketsOf(
   layouts: readonly Layout[],
 ): Map<WrittenFragment, BracketPart[]> {
   const fragments = bars.flatMap((bar) => bar.fragments);
-  const reach = new Map(bars.flatMap(columnsOf).map((column) => [column.tick, column.left]));
-  const spans = timeline.cells.flatMap(({ tick, ticks }, i): Span[] =>
-    names[i] === null || names[i] === undefined ? [] : [{ tick, end: tick + ticks, name: names[i] }],
-  );
+  const all = bracketsInPiece(timeline, names, bars, spacing);
+  const whole = wholeNames(all);
   const parts = new Map(fragments.map((fragment) => [fragment, [] as BracketPart[]]));
-  const edges = edgesOf(bars, reach, spacing);
-  for (const span of spans)
-    for (const [fragment, part] of partsOf(span, fragments, edges, layouts)) parts.get(fragment)!.push(part);
+  all.forEach((named, i) => {
+    const seen = seenIn(named, fragments, spacing);
+    const isBroken = ({ starts }: Layout): boolean => seen.slice(1).some(({ index }) => starts.has(index));
+    const broken = layouts.filter(isBroken);
+    const unbroken = layouts.filter((layout) => !isBroken(layout));
+    for (const one of seen)
+      parts.get(one.fragment)!.push(partOf(one, namesOf(one, whole[i], named.name, unbroken, broken)));
+  });
   return parts;
-}
-
-/** How a fragment sees a span: its left and right end in the fragment's own x, beyond its edges too. */
-type Edges = (span: Span, fragment: WrittenFragment) => { left: number; right: number; width: number };
-
-function edgesOf(bars: readonly WrittenBar[], reach: Map<Ticks, number>, spacing: Spacing): Edges {
-  const barEnds = new Set(bars.map((bar) => bar.tick + bar.ticks));
-  return (span, fragment) => {
-    const x = (tick: Ticks): number => spacing.pad + (tick - fragment.tick) * spacing.pixels;
-    const left = x(span.tick) - (reach.get(span.tick) ?? SIZE.head) - 1;
-    const right = barEnds.has(span.end)
-      ? x(span.end) - spacing.pad - GAP
-      : x(span.end) - (reach.get(span.end) ?? SIZE.head) - 1 - GAP;
-    return { left, right, width: fragment.ticks * spacing.pixels };
-  };
-}
-
-function partsOf(
-  span: Span,
-  fragments: readonly WrittenFragment[],
-  edges: Edges,
-  layouts: readonly Layout[],
-): [WrittenFragment, BracketPart][] {
-  const seen = fragments.flatMap((fragment, index) => {
-    const { left, right, width } = edges(span, fragment);
-    return right > 0 && left < width ? [{ fragment, index, left, right, width }] : [];
-  });
-  const whole = layouts.filter(({ starts }) => !seen.slice(1).some(({ index }) => starts.has(index)));
-  const everywhere = whole.length === layouts.length;
-  return seen.map(({ fragment, left, right, width }, i) => {
-    const first = Math.max(left, 0);
-    const last = Math.min(right, width);
-    const opens = left >= 0;
-    const closes = right <= width;
-    const part: BracketPart = { left: first, right: last, opens, closes, names: [] };
-    const middle = (left + right) / 2;
-    const isHome = middle >= 0 && (middle < width || i === seen.length - 1) && (i === 0 || middle >= 0);
-    const full = fitted(span.name, right - left - 4);
-    if (isHome && full)
-      part.names.push({ text: full, x: middle, at: everywhere ? undefined : whole.map((l) => l.columns) });
-    const own = everywhere ? '' : fitted(span.name, last - first - 4);
-    const broken = layouts.filter((l) => !whole.includes(l)).map((l) => l.columns);
-    if (own) part.names.push({ text: own, x: (first + last) / 2, at: broken });
-    return [fragment, part];
-  });
 }

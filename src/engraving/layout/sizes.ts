@@ -9,11 +9,13 @@ export const SIZE = {
   name: 13,
   /** Half a note head. */
   head: 6,
+  /** A flag beyond its stem. */
+  flag: 11,
   /** Size of a grace note to a note. */
   grace: 2 / 3,
   /** From a grace note to its primary, and from one grace note to the next, middle to middle. */
-  graceGap: 15.5,
-  graceStep: 10.5,
+  graceGap: 13.5,
+  graceStep: 10,
   /** Between what stands in two neighbouring places. */
   air: 4,
   /** A stem from its head to its tip, and what each beam after the second one adds. */

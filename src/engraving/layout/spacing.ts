@@ -16,11 +16,15 @@ export interface Spacing {
 }
 
 /** Room between a bar line and what stands after it. */
-const AFTER_BAR_LINE = 6;
+const AFTER_BAR_LINE = 4;
+/** Room between the last note of a bar and its bar line. */
+const BEFORE_BAR_LINE = 5;
 /** No note is nearer to the next one than this, middle to middle. */
 const NEAREST = 20;
 /** Least width of a quarter by the slots in it, so that a plain bar is not cramped (ours). */
-const QUARTER = [84, 92, 108, 120];
+const QUARTER = [96, 112, 116, 120];
+/** The most tens of pixels a column of the page's grid may have; a wider beat takes several columns. */
+const MOST_TENS = 40;
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
@@ -50,7 +54,7 @@ function needOfBarEnds(bars: readonly WrittenBar[], columns: Column[][], pad: nu
   return columns.flatMap((own, i) => {
     const last = own[own.length - 1];
     const end = bars[i].tick + bars[i].ticks;
-    return last ? [apart(last.right + AFTER_BAR_LINE + pad, end - last.tick)] : [];
+    return last ? [apart(Math.max(last.right, last.flag) + BEFORE_BAR_LINE + pad, end - last.tick)] : [];
   });
 }
 
@@ -69,13 +73,15 @@ const floorOf = (bar: WrittenBar): number =>
 export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLabel[]): Spacing {
   const columns = bars.map(columnsOf);
   const pad = padFor(bars, columns);
-  const unit = unitOf(bars.flatMap((bar) => bar.fragments));
+  const whole = unitOf(bars.flatMap((bar) => bar.fragments));
   const least = Math.max(
     ...needOfColumns(columns.flat()),
     ...needOfBarEnds(bars, columns, pad),
     ...needOfCounts(labels),
     ...bars.map(floorOf),
   );
+  const perBeat = Math.ceil((least * whole) / (10 * MOST_TENS) - 1e-9);
+  const unit = whole / 2 ** Math.max(0, Math.ceil(Math.log2(perBeat)));
   const tens = Math.ceil((least * unit) / 10 - 1e-9);
   return { pad, pixels: (tens * 10) / unit, unit, tens };
 }

@@ -1,4 +1,4 @@
-import type { Stroke } from '../../core/index.ts';
+import type { Stroke, Ticks } from '../../core/index.ts';
 import { beamGroups, type BeamGroup } from './beams.ts';
 import type { Fragment, ScoreBar } from './fragments.ts';
 import { longNote, longRest } from './long.ts';
@@ -51,42 +51,55 @@ function symbolsOf(bar: ScoreBar, onsets: readonly Onset[], earlier: readonly On
 }
 
 const isRest = (symbol: Written): boolean => symbol.kind === 'rest';
+const plays = (symbols: readonly Written[]): boolean => symbols.some((symbol) => !isRest(symbol));
 
 /**
- * Rests that only fill a voice up, and are left out: in the feet where a hand plays in the beat, in the hands where a foot
- * strikes at that moment or only feet play; in silence the hands rest. Before the first stroke of a pickup nothing rests.
+ * Rests that only fill a voice up, and are left out: in the feet where a hand plays in the beat and shows its division, in
+ * the hands where a foot strikes at that moment or only feet play; in silence the hands rest.
  */
 function isFiller(rest: Written, own: readonly Written[], other: readonly Written[], stem: 1 | -1): boolean {
-  const plays = (symbols: readonly Written[]): boolean => symbols.some((symbol) => !isRest(symbol));
-  if (stem < 0) return plays(other) || !plays(own);
+  if (stem < 0) return !plays(own) || (plays(other) && showsDivision(rest, other));
   return (plays(other) && !plays(own)) || other.some((symbol) => !isRest(symbol) && symbol.tick === rest.tick);
 }
 
+/** Whether the other voice has the same tuplet, or there is none. */
+const showsDivision = ({ scope }: Written, other: readonly Written[]): boolean =>
+  scope.figure === 0 || other.some((symbol) => symbol.scope.figure === scope.figure);
+
+/** Before the first stroke of a pickup nothing rests, but inside a tuplet that must be seen to be one. */
+const isBeforePickup = (rest: Written, parts: Written[][]): boolean => {
+  const [first] = parts
+    .flat()
+    .filter((s) => !isRest(s))
+    .sort((a, b) => a.tick - b.tick);
+  return first !== undefined && rest.tick < first.tick && !(rest.scope.figure && rest.scope.tick === first.scope.tick);
+};
+
 function withoutFillers(parts: Written[][], voices: readonly Voice[], number: number): Written[][] {
-  const firstNote = Math.min(
-    ...parts
-      .flat()
-      .filter((s) => !isRest(s))
-      .map((s) => s.tick),
-  );
   return parts.map((symbols, i) =>
     symbols.filter((symbol) => {
       if (!isRest(symbol)) return true;
-      if (number === 0 && symbol.tick < firstNote) return false;
+      if (number === 0 && isBeforePickup(symbol, parts)) return false;
       return voices.length < 2 || !isFiller(symbol, symbols, parts[1 - i], voices[i].stem);
     }),
   );
 }
 
-function voicePart(symbols: Written[], voice: Voice, shared: boolean): VoicePart {
+/** A lower voice does not repeat the figure of a tuplet that the upper one has. */
+function ownTuplets(marks: TupletMark[], upper: readonly Written[] | undefined): TupletMark[] {
+  return marks.filter((mark) => !upper?.some(({ scope }) => scope.figure === mark.figure));
+}
+
+function voicePart(symbols: Written[], voice: Voice, shared: boolean, upper?: readonly Written[]): VoicePart {
   const beams = beamGroups(symbols);
-  return { stem: voice.stem, shared, symbols, beams, tuplets: tupletMarks(symbols, beams) };
+  const tuplets = ownTuplets(tupletMarks(symbols, beams), upper);
+  return { stem: voice.stem, shared, symbols, beams, tuplets };
 }
 
 /** The bars of a piece, written out voice by voice. */
 export function writeBars(bars: readonly ScoreBar[], strokes: Stroke[], slashed: boolean): WrittenBar[] {
   let earlier: Onset[] = [];
-  return bars.map((bar) => {
+  const written = bars.map((bar) => {
     const voices = voicesOf(bar, strokes, slashed);
     const own = voices.map((voice) =>
       symbolsOf(
@@ -102,10 +115,29 @@ export function writeBars(bars: readonly ScoreBar[], strokes: Stroke[], slashed:
         voices,
         bar.number,
       );
-      return { ...fragment, voices: parts.map((part, v) => voicePart(part, voices[v], voices.length > 1)) };
+      return {
+        ...fragment,
+        voices: parts.map((part, v) => voicePart(part, voices[v], voices.length > 1, v > 0 ? parts[0] : undefined)),
+      };
     });
     return { ...bar, fragments };
   });
+  linkTies(written);
+  return written;
+}
+
+/** Lets every tied note know where its tie comes from. */
+function linkTies(bars: readonly WrittenBar[]): void {
+  const open = new Map<string, Ticks>();
+  for (const symbol of bars
+    .flatMap((b) => b.fragments)
+    .flatMap((f) => f.voices)
+    .flatMap((v) => v.symbols)) {
+    if (!symbol.onset || symbol.kind === 'rest') continue;
+    const { id } = symbol.onset.strokes[0];
+    if (!symbol.begins) symbol.from = open.get(id);
+    open.set(id, symbol.tick);
+  }
 }
 
 /** Whether an onset of the bar before belongs to this voice: feet to the lower one where there are two. */

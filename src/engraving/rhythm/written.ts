@@ -15,6 +15,8 @@ export interface Written {
   /** Whether it is the onset itself, not a note tied to it, and whether a tie leads on from it. */
   begins: boolean;
   tied: boolean;
+  /** Where the note is that it is tied to from before. */
+  from?: Ticks;
   scope: Scope;
   /** The part of a slot that is a triplet of its own, by its tick. */
   nest?: Ticks;
