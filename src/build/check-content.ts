@@ -30,10 +30,13 @@ export function checkContent(root: string): ContentFault[] {
 
 const missing = (file: string, message: string): ContentFault => ({ file, line: 1, column: 1, message });
 
-function missingFiles({ site, course }: Library): ContentFault[] {
+function missingFiles({ site, course, pages }: Library): ContentFault[] {
   return [
     ...(site ? [] : [missing('content/site.yaml', 'the file is missing: it says what the school is called')]),
     ...(course ? [] : [missing('content/course.yaml', 'the file is missing: it holds the plan of the course')]),
+    ...(pages.has('hearing')
+      ? []
+      : [missing('content/pages/hearing.md', 'the file is missing: every caution leads to it')]),
   ];
 }
 

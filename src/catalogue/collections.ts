@@ -33,8 +33,6 @@ export const getRudiment = async (slug: string): Promise<RudimentEntry> =>
   found(await getEntry('rudiments', slug), 'rudiment', slug);
 /** One term. Throws where there is none of that id. */
 export const getTerm = async (id: string): Promise<TermEntry> => found(await getEntry('glossary', id), 'term', id);
-/** One page of text: `hearing`. Throws where there is none of that id. */
-export const getPage = async (id: string): Promise<PageEntry> => found(await getEntry('pages', id), 'page', id);
 
 function found<T>(entry: T | undefined, what: string, id: string): T {
   if (entry === undefined) throw new Error(`there is no ${what} "${id}"`);

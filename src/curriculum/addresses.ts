@@ -13,8 +13,15 @@ export const ADDRESSES = {
   term: (id: string) => `/glossary/#${id}`,
 } as const;
 
-/** Pages that are there whatever the content. */
-export const FIXED_PAGES: readonly string[] = Object.values(ADDRESSES).filter((address) => typeof address === 'string');
+/** Pages that are there whatever the content; the page on hearing is a page of the content. */
+export const FIXED_PAGES: readonly string[] = [
+  ADDRESSES.home,
+  ADDRESSES.course,
+  ADDRESSES.exercises,
+  ADDRESSES.rudiments,
+  ADDRESSES.glossary,
+  ADDRESSES.search,
+];
 
 /** The address of a lesson's part in the contents. */
 export const partAddress = (number: number): string => `${ADDRESSES.course}#part-${number}`;

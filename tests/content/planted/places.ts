@@ -51,4 +51,10 @@ export const PLACES: Planted[] = [
     says: /cannot be an address/,
   },
   { name: 'a site without its file', changes: { 'content/site.yaml': null }, at: 'content/site.yaml', says: /missing/ },
+  {
+    name: 'cautions that lead nowhere',
+    changes: { 'content/pages/hearing.md': null },
+    at: 'content/pages/hearing.md',
+    says: /every caution leads to it/,
+  },
 ];
