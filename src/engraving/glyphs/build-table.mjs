@@ -5,6 +5,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import * as fontkit from 'fontkit';
 
 const FONT = createRequire(import.meta.url).resolve('@vexflow-fonts/bravura/bravura.otf');
@@ -51,6 +52,11 @@ function record(code) {
   return { width: round(glyph.advanceWidth), box: [minX, -maxY, maxX, -minY].map(round), path: outline(glyph.path) };
 }
 
+/** A row as the formatter would have it. */
+function row(code) {
+  const { width, box, path } = record(code);
+  return `  "${code}": {\n    "width": ${width},\n    "box": [${box.join(', ')}],\n    "path": "${path}"\n  }`;
+}
+
 const codes = Object.values(CODES).join(' ').split(' ');
-const rows = codes.map((code) => `  ${JSON.stringify(code)}: ${JSON.stringify(record(code))}`);
-writeFileSync(new URL('table.json', import.meta.url), `{\n${rows.join(',\n')}\n}\n`);
+writeFileSync(join(import.meta.dirname, 'table.json'), `{\n${codes.map(row).join(',\n')}\n}\n`);
