@@ -6,5 +6,5 @@ import { drawn } from './read-svg.ts';
 const readable = (html: string): string => html.replaceAll('><', '>\n<') + '\n';
 
 it.each(['course61', 'grooveSixteenths', 'crashWithKick', 'pickup', 'sevenEightSixteenths'])('%s', async (name) => {
-  await expect(readable(drawn(CASES[name]()).html)).toMatchFileSnapshot(`snapshots/${name}.html`);
+  await expect(readable(drawn(CASES[name]()).html)).toMatchFileSnapshot(`snapshots/${name}.txt`);
 });
