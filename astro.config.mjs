@@ -8,10 +8,18 @@ import { lessonTree } from './src/build/lesson-tree.ts';
 import { searchIndex } from './src/build/search-index.ts';
 import { wanted } from './src/build/wanted.ts';
 
-/** One such warning for every lesson, about a directive that the lesson's module is meant to have. */
-function withoutDirectiveWarnings(level, log, handler) {
-  if (log.code !== 'MODULE_LEVEL_DIRECTIVE') handler(level, log);
+/**
+ * Warnings that say nothing here: every lesson's module is meant to have its directive, and the pages, written once at
+ * build, need at once what a player in the browser asks for later.
+ */
+const BESIDE_THE_POINT = ['MODULE_LEVEL_DIRECTIVE', 'INEFFECTIVE_DYNAMIC_IMPORT'];
+
+function withoutEmptyWarnings(level, log, handler) {
+  if (!BESIDE_THE_POINT.includes(log.code)) handler(level, log);
 }
+
+/** Folders whose files do nothing when they are loaded: a page that needs one function of theirs loads no more. */
+const PURE = { test: /\/src\/(core|curriculum|words)\//, sideEffects: false };
 
 /** One face of a font, from its package: the Latin letters, every weight. */
 function face(family, style) {
@@ -73,6 +81,8 @@ export default defineConfig({
   },
   security: { csp },
   fonts,
-  vite: { build: { rolldownOptions: { onLog: withoutDirectiveWarnings } } },
+  vite: {
+    build: { rolldownOptions: { onLog: withoutEmptyWarnings, treeshake: { moduleSideEffects: [PURE] } } },
+  },
   integrations: [contentCheck(), mdx(), svelte(), wanted(), sitemap(), searchIndex()],
 });
