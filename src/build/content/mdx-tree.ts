@@ -88,12 +88,17 @@ export function placeOfNode(node: { position?: TreeNode['position'] }): Place {
 }
 
 /** Calls `visit` for every node below one, in the order of the text, with its parent. */
-export function walk(node: TreeNode, visit: (node: TreeNode, parent: TreeNode) => void): void {
-  for (const child of node.children ?? []) {
-    visit(child, node);
-    walk(child, visit);
+export function walk(root: TreeNode, visit: (node: TreeNode, parent: TreeNode) => void): void {
+  const waiting = below(root);
+  // A stack of its own: a text may be nested deeper than calls can be.
+  for (let next = waiting.pop(); next; next = waiting.pop()) {
+    visit(next.node, next.parent);
+    waiting.push(...below(next.node));
   }
 }
+
+/** The children of a node, the first one last. */
+const below = (parent: TreeNode) => (parent.children ?? []).map((node) => ({ node, parent })).reverse();
 
 /** Whether a node is an element of MDX. */
 export const isElement = (node: TreeNode): boolean =>

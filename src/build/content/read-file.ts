@@ -3,7 +3,8 @@ import type { ContentFault } from './content-fault.ts';
 
 /** The text of a file without its byte order mark, or why it is no text. */
 export function readText(file: string, path: string): { text: string } | { fault: ContentFault } {
-  const bytes = readFileSync(path);
+  const bytes = bytesOf(path);
+  if (!bytes) return { fault: { file, line: 1, column: 1, message: 'the file cannot be opened' } };
   const bad = wrongBytes(bytes);
   if (bad) return { fault: { file, column: 1, ...bad } };
   const text = new TextDecoder('utf-8').decode(bytes);
@@ -12,6 +13,15 @@ export function readText(file: string, path: string): { text: string } | { fault
 }
 
 const SAVE = 'save it again as UTF-8 text';
+
+/** Nothing where the file is a link that leads nowhere, or another's. */
+function bytesOf(path: string): Buffer | undefined {
+  try {
+    return readFileSync(path);
+  } catch {
+    return undefined;
+  }
+}
 
 interface Wrong {
   line: number;

@@ -65,6 +65,15 @@ function pathName(path: readonly PropertyKey[]): string {
 
 /** A value as it is shown in a sentence, cut short. */
 function show(value: unknown): string {
-  const text = JSON.stringify(value) ?? String(value);
+  const text = written(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+/** YAML can make a list that holds itself, which JSON cannot write. */
+function written(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    return 'a list that holds itself';
+  }
 }

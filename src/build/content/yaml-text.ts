@@ -26,14 +26,14 @@ export function readYaml(
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line) + lineOffset, column: Math.max(1, col) };
   };
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
-  if (document.errors.length) {
-    return {
-      ok: false,
-      faults: document.errors.map(({ message, pos }) => yamlFault(message, place(pos[0]), lineAt(text, pos[0]))),
-    };
-  }
   try {
+    const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+    if (document.errors.length) {
+      return {
+        ok: false,
+        faults: document.errors.map(({ message, pos }) => yamlFault(message, place(pos[0]), lineAt(text, pos[0]))),
+      };
+    }
     return { ok: true, yaml: yamlText(document, text, place) };
   } catch (error) {
     return { ok: false, faults: [yamlFault(error instanceof Error ? error.message : String(error), place(0), '')] };
