@@ -57,6 +57,17 @@ describe('gaps', () => {
     expect(report.limit!.bpm).toBeCloseTo(240, 9);
   });
 
+  it('bind earlier where a grace note takes a part of the gap', () => {
+    const bar = of('L L lR L');
+    const { bindsAt } = hands(bar, 60, { flamMs: 30, limits: { single: 154, grace: 90 } });
+    const left = Object.fromEntries(bindsAt.filter((b) => b.limb === 'L').map((b) => [b.kind, b]));
+    expect(left.single.bpm).toBeCloseTo(15_000 / 184, 9);
+    expect(left.single.gap.to).toBe('1.2.0g0');
+    expect(left.grace.bpm).toBeCloseTo(15_000 / 60, 9);
+    const there = hands(bar, left.single.bpm, { flamMs: 30 }).limbs.L!.gaps.find((g) => g.to === '1.2.0g0')!;
+    expect(there.ms).toBeCloseTo(154, 9);
+  });
+
   it('throw for no tempo', () => expect(() => hands(of('R'), 0)).toThrow(RangeError));
 });
 

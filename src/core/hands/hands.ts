@@ -66,7 +66,7 @@ export function hands(timeline: Timeline, bpm: Bpm, options: HandsOptions = {}):
   const limits = { ...DEFAULT_LIMITS, ...options.limits };
   const used = LIMBS.filter((limb) => timeline.strokes.some((s) => s.limb === limb));
   const reports = used.map((limb) => [limb, report(timeline, limb, { bpm, flamMs, loop })] as const);
-  const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, flamMs));
+  const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, bpm));
   const sorted = [...bindsAt].sort((a, b) => a.bpm - b.bpm);
   return {
     limbs: Object.fromEntries(reports),
@@ -127,15 +127,25 @@ function longest(line: Stroke[][], hand: Hand, loop: boolean): Run | undefined {
   return best;
 }
 
-/** For each kind of gap a limb has, the tempo above which its shortest gap is shorter than the limit. */
-function binding(limb: Limb, gaps: Gap[], limits: Limits, flamMs: Milliseconds): HandsReport['bindsAt'] {
+/** For each kind of gap a limb has, the tempo above which the first of them is shorter than the limit. */
+function binding(limb: Limb, gaps: Gap[], limits: Limits, bpm: Bpm): HandsReport['bindsAt'] {
   const kinds = [...new Set(gaps.map((g) => g.kind))];
   return kinds.flatMap((kind) => {
-    const gap = gaps.filter((g) => g.kind === kind).reduce((a, b) => (b.ticks < a.ticks ? b : a));
-    // A grace note stands its width before its primary, whatever the tempo, so only the rest of the limit shrinks with it.
-    const room = kind === 'grace' ? limits.grace - flamMs : limits[kind];
-    return room > 0 && gap.ticks > 0
-      ? [{ limb, kind, gap, bpm: (gap.ticks / TICKS_PER_QUARTER) * (60_000 / room) }]
-      : [];
+    const all = gaps
+      .filter((g) => g.kind === kind)
+      .map((gap) => ({ limb, kind, gap, bpm: bindsAt(gap, limits[kind], bpm) }));
+    const first = all.reduce((a, b) => (b.bpm < a.bpm ? b : a));
+    return first.bpm < Infinity ? [first] : [];
   });
+}
+
+const msAt = (ticks: number, bpm: Bpm): Milliseconds => (ticks * 60_000) / (bpm * TICKS_PER_QUARTER);
+
+/**
+ * The tempo at which one gap is as short as the limit. A grace note stands its width before its primary whatever the
+ * tempo, so that part of a gap does not shrink with the rest.
+ */
+function bindsAt(gap: Gap, limit: Milliseconds, bpm: Bpm): Bpm {
+  const fixed = gap.ms - msAt(gap.ticks, bpm);
+  return limit > fixed && gap.ticks > 0 ? msAt(gap.ticks, 1) / (limit - fixed) : Infinity;
 }
