@@ -9,3 +9,4 @@ export * from './timeline/index.ts';
 export * from './orchestration/index.ts';
 export * from './hands/index.ts';
 export * from './arrange/index.ts';
+export * from './match/index.ts';
