@@ -43,6 +43,10 @@ describe('note values', () => {
     ['R L R L R L R L R L', '6/8', 5, ['8 8 8 8 8 (5)', '8 8 8 8 8 (5)']],
     ['R L R L R L L', '2+2+3/8', 1, ['8 8', '8 8', '8 8 8']],
     ['R - R - R - -', '2+2+3/8', 1, ['4', '4', '4.']],
+    ['R L R L R', '2+3/16', 1, ['16 16', '16 16 16']],
+    ['R L R - R L R L R L', '2+3/16', 2, ['32 32 16', '32 32 32 32 32 32']],
+    ['R L R L R', '5/8', 1, ['8 8', '8 8 8']],
+    ['R L R L R L', '2/2', 3, ['4 4 4 [3]', '4 4 4 [3]']],
   ] as const)('%s in %s, %i a beat', (text, meter, grid, expected) => {
     expect(beats(written(text, meter, grid))).toEqual(expected);
   });
@@ -52,6 +56,10 @@ describe('note values', () => {
     expect(beats(written('Rz _ _ _ L _ _ _', '4/4', 2))).toEqual(['2', '', '2', '']);
     expect(beats(written('L Rz _ _ _ L R L', '4/4', 2))).toEqual(['8 8~', '4~', '8 8', '8 8']);
     expect(beats(written('R L R L R L Rz _ | _ L R L R L R L', '4/4', 2)).slice(3, 5)).toEqual(['4~', '8 8']);
+  });
+
+  it('ties a note out of a triplet inside a slot', () => {
+    expect(beats(written('RLR _ L R', '2/4', 2))).toEqual(['16 16 16~ 8 [3]', '8 8']);
   });
 
   it('rests for half a bar and for a whole one with one sign', () => {
@@ -72,8 +80,8 @@ describe('note values', () => {
     expect(beats(written('KK R L R L R L R L R L R L R L R L', '4/4', 4, 1))[0]).toBe('32 32');
   });
 
-  it('refuses a length that is no value', () => {
-    expect(() => piecesOf(0, 100, 'free')).toThrow(/100 ticks from 0/);
+  it('writes what is shorter than every value as the shortest', () => {
+    expect(piecesOf(0, 100, 'free')).toEqual([{ offset: 0, ticks: 100, value: { base: 128, dots: 0 } }]);
     expect(valueOf(20160)).toEqual({ base: 4, dots: 0 });
   });
 });

@@ -33,6 +33,12 @@ function drawParentheses(pen: Pen, x: number, y: number, half: number): void {
   pen.glyph(GLYPH.rightParenthesis, x + half + 0.5, y);
 }
 
+function drawHead(note: StaveNote, i: number, stroke: Stroke, pen: Pen): void {
+  const head = note.noteHeads[i];
+  head.draw();
+  if (stroke.ghost) drawParentheses(pen, headX(note, i), note.getYs()[i], head.getWidth() / 2);
+}
+
 /** A dot for each head, in the space above where the head is on a line. */
 function drawDots(note: StaveNote, pen: Pen): void {
   const ys = note.noteHeads.map((head, i) => head.getY() - (note.getKeyLine(i) % 1 === 0 ? 5 : 0));
@@ -66,8 +72,7 @@ export function drawNote(note: StaveNote, symbol: Written, staff: Staff, pen: Pe
     pen.raw(open(symbol.begins ? 'data-stroke' : 'data-held', stroke));
     if (i === 0) drawBody(note);
     if (i > 0 && onset.slashes) drawSlashes(onset.slashes, note, symbol, pen);
-    else note.noteHeads[i].draw();
-    if (stroke.ghost) drawParentheses(pen, headX(note, i), note.getYs()[i], note.noteHeads[i].getWidth() / 2);
+    else drawHead(note, i, stroke, pen);
     if (i === 0 && symbol.value.dots) drawDots(note, pen);
     if (stroke.buzz) pen.centredOn(GLYPH.buzz, freeStem(note, symbol).x, freeStem(note, symbol).y);
     pen.raw('</g>');

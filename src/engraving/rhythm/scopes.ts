@@ -41,8 +41,9 @@ function fewestCuts(tick: Ticks, ticks: Ticks, grid: number, onsets: readonly On
 function scopeOf(tick: Ticks, ticks: Ticks, bar: ScoreBar, onsets: readonly Onset[]): Scope {
   const here = onsets.filter((onset) => onset.tick >= tick && onset.tick < tick + ticks);
   const grid = ticks / bar.slotTicks;
-  const cuts = isPlain(ticks, grid) ? grid : fewestCuts(tick, ticks, grid, here, bar.slotTicks);
-  const plain = isPlain(ticks, cuts);
+  const halved = isPowerOfTwo(bar.grid);
+  const cuts = halved || isPlain(ticks, grid) ? grid : fewestCuts(tick, ticks, grid, here, bar.slotTicks);
+  const plain = halved || isPlain(ticks, cuts);
   const scale = plain ? 1 : cuts / stoodFor(ticks, cuts);
   return { tick, ticks, slotTicks: bar.slotTicks, scale, figure: plain ? 0 : cuts };
 }

@@ -38,18 +38,22 @@ export interface Piece {
   value: Value;
 }
 
+const SHORTEST = VALUES[VALUES.length - 1];
+
+/** The longest value that fits and reads well, or that fits at all; what is shorter than the shortest is written as it. */
+function pieceOf(offset: Ticks, left: Ticks, alignment: Alignment): Piece {
+  const inTime = VALUES.filter((row) => row.ticks <= left);
+  const found = inTime.find((row) => fits(row.value, row.ticks, offset, alignment)) ?? inTime[0] ?? SHORTEST;
+  return { offset, ticks: Math.min(found.ticks, left), value: found.value };
+}
+
 /**
  * A length as the fewest values that read well from this offset into the beat: the longest that fits first.
- * Throws RangeError for a length that no values make up.
+ * A remainder below the shortest value, which only a grace note written out in a split slot leaves, is written as that.
  */
 export function piecesOf(offset: Ticks, length: Ticks, alignment: Alignment): Piece[] {
   const pieces: Piece[] = [];
-  for (let at = offset, left = length; left > 0;) {
-    const found = VALUES.find((row) => row.ticks <= left && fits(row.value, row.ticks, at, alignment));
-    if (!found) throw new RangeError(`${left} ticks from ${at} are no written value; at least a 128th is needed`);
-    pieces.push({ offset: at, ticks: found.ticks, value: found.value });
-    at += found.ticks;
-    left -= found.ticks;
-  }
+  for (let at = offset; at < offset + length; at += pieces[pieces.length - 1].ticks)
+    pieces.push(pieceOf(at, offset + length - at, alignment));
   return pieces;
 }

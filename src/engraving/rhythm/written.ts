@@ -84,6 +84,15 @@ function stretchesOf(scope: Scope, onsets: readonly Onset[], nests: readonly Nes
   return stretches;
 }
 
+/** A stretch cut where a nested triplet ends inside it: what rings on is tied, what is silent rests. */
+function cutAtNest(stretch: Stretch, nests: readonly Nest[]): Stretch[] {
+  const nest = nestAt(nests, stretch.tick);
+  if (!nest || stretch.end <= nest.end) return [stretch];
+  const { end } = nest;
+  const after = { ...stretch, tick: end, begins: false };
+  return [{ ...stretch, end, rings: stretch.onset !== undefined }, ...cutAtNest(after, nests)];
+}
+
 /** A stretch as written symbols, each as long as one value can be. */
 function symbolsOf(stretch: Stretch, scope: Scope, nests: readonly Nest[]): Written[] {
   const nest = nestAt(nests, stretch.tick);
@@ -112,5 +121,7 @@ function symbolsOf(stretch: Stretch, scope: Scope, nests: readonly Nest[]): Writ
 export function writeScope(scope: Scope, onsets: readonly Onset[], held?: Onset): Written[] {
   const here = onsets.filter((onset) => onset.tick >= scope.tick && onset.tick < scope.tick + scope.ticks);
   const nests = nestsOf(scope, here);
-  return stretchesOf(scope, here, nests, held).flatMap((stretch) => symbolsOf(stretch, scope, nests));
+  return stretchesOf(scope, here, nests, held)
+    .flatMap((stretch) => cutAtNest(stretch, nests))
+    .flatMap((stretch) => symbolsOf(stretch, scope, nests));
 }
