@@ -26,7 +26,7 @@ export interface BracketName {
 const GAP = 4;
 /** How far a name may stand out over its bracket, and where the bracket ends with the bar. */
 const OVERHANG = 14;
-const OVERHANG_AT_BAR_LINE = 10;
+const OVERHANG_AT_BAR_LINE = 12;
 
 /** Brackets of the named cells, in the piece's own x: each begins before its first note's grace notes. */
 function bracketsInPiece(
@@ -66,29 +66,31 @@ function seenIn(named: Named, fragments: readonly WrittenFragment[], { pixels }:
   });
 }
 
-/** The name over a whole bracket, in the fragment its middle is in; where a line breaks it, over each part that has room. */
-function namesOf(seen: Seen, whole: string, name: string, unbroken: Layout[], broken: Layout[]): BracketName[] {
-  const { left, right, width } = seen;
-  const middle = (left + right) / 2;
+const endsOf = ({ left, right, width }: Seen): [number, number] => [Math.max(left, 0), Math.min(right, width)];
+const widthOf = (seen: Seen): number => endsOf(seen)[1] - endsOf(seen)[0];
+
+/** The name over a part of a bracket that a line breaks: where it fits, and shortened over the widest part. */
+function partName(seen: Seen, widest: boolean, name: string): string {
+  const own = fittedName(name, widthOf(seen) - GAP);
+  return own === name || widest ? own : '';
+}
+
+/** The name over a whole bracket, in the fragment its middle is in, and over its parts where a line breaks it. */
+function namesOf(seen: Seen, widest: boolean, whole: string, name: string, unbroken: Layout[], broken: Layout[]) {
+  const middle = (seen.left + seen.right) / 2;
   const columns = (layouts: Layout[]): number[] => layouts.map((layout) => layout.columns);
   const all: BracketName[] = [];
-  if (whole && unbroken.length && middle >= 0 && middle < width)
+  if (whole && unbroken.length && middle >= 0 && middle < seen.width)
     all.push({ text: whole, x: middle, at: broken.length ? columns(unbroken) : undefined });
-  const [from, to] = [Math.max(left, 0), Math.min(right, width)];
-  const own = broken.length ? fittedName(name, to - from - GAP) : '';
+  const own = broken.length ? partName(seen, widest, name) : '';
+  const [from, to] = endsOf(seen);
   if (own) all.push({ text: own, x: (from + to) / 2, at: columns(broken) });
   return all;
 }
 
 function partOf(seen: Seen, names: BracketName[]): BracketPart {
-  const { left, right, width } = seen;
-  return {
-    left: Math.max(left, 0),
-    right: Math.min(right, width),
-    opens: left >= 0,
-    closes: right <= width,
-    names,
-  };
+  const [left, right] = endsOf(seen);
+  return { left, right, opens: seen.left >= 0, closes: seen.right <= seen.width, names };
 }
 
 /** Brackets of a piece by fragment. A cell without a name has none. */
@@ -108,8 +110,11 @@ export function bracketsOf(
     const isBroken = ({ starts }: Layout): boolean => seen.slice(1).some(({ index }) => starts.has(index));
     const broken = layouts.filter(isBroken);
     const unbroken = layouts.filter((layout) => !isBroken(layout));
-    for (const one of seen)
-      parts.get(one.fragment)!.push(partOf(one, namesOf(one, whole[i], named.name, unbroken, broken)));
+    const most = Math.max(...seen.map(widthOf));
+    for (const one of seen) {
+      const over = namesOf(one, widthOf(one) === most, whole[i], named.name, unbroken, broken);
+      parts.get(one.fragment)!.push(partOf(one, over));
+    }
   });
   return parts;
 }
