@@ -1,10 +1,13 @@
-/** What turns a player's texts into strokes: loaded with the first press, not with the first touch. */
+/** What turns a player's texts into strokes, and shows them: loaded with the first press, not with the first touch. */
 import { checkPhrase, perform, readPhrase } from '../../../src/core/index.ts';
 import type { Lead, Phrase, Timeline } from '../../../src/core/index.ts';
 import type { SiteSettings } from '../../../src/storage/index.ts';
 import type { PlayerProps } from './props.ts';
 
 export { lettersOf } from '../../../src/engraving/letters.ts';
+export { draw, reread } from './drawings.ts';
+export { joinFigure } from './figure.ts';
+export { everyFrame, showPosition, ticksOf } from './follow.ts';
 export { drawHeights } from './heights.ts';
 
 /** The phrase in one lead; a text that the site's build let through always has one. */

@@ -1,5 +1,5 @@
 /** Stroke heights: for each hand the way of the stick's tip, drawn under the score, a piece of it under every beat. */
-import { motions, type Hand, type Motion, type Stroke, type Timeline } from '../../../src/core/index.ts';
+import { motions, type Motion, type Stroke, type Timeline } from '../../../src/core/index.ts';
 import { placeIn, type Beat, type ScoreView } from './score.ts';
 
 /** In units of the score: where the tip is when it is high, low, and on the drum. */
@@ -49,13 +49,19 @@ export function drawHeights(score: ScoreView | undefined, timeline: Timeline | u
   const hands = (['R', 'L'] as const).filter((hand) => timeline.strokes.some(({ limb }) => limb === hand));
   score.beats.forEach((beat, index) => {
     const bottom = makeRoom(beat, hands.length * BAND);
+    const letterAt = index === 0 ? '' : lineStarts(beat);
     hands.forEach((hand, band) => {
       const own = timeline.strokes.filter(({ limb }) => limb === hand);
-      const path = handPath(beat, own, found);
-      const letter = index === 0 ? hand : undefined;
-      beat.element.append(line(path, bottom + band * BAND + 6, viewOf(beat).width, letter));
+      const letter = letterAt === undefined ? '' : `<text x="-10" y="${LEVEL.drum}"${letterAt}>${hand}</text>`;
+      beat.element.append(line(handPath(beat, own, found), bottom + band * BAND + 6, viewOf(beat).width, letter));
     });
   });
+}
+
+/** In which layouts a fragment begins a line: the style sheet shows there what carries this attribute, as it does the clef. */
+function lineStarts({ element }: Beat): string | undefined {
+  const at = element.querySelector<SVGElement>('[data-at]')?.dataset.at;
+  return at && ` data-at="${at}"`;
 }
 
 function handPath(beat: Beat, own: readonly Stroke[], found: ReadonlyMap<string, Motion>): string {
@@ -87,11 +93,10 @@ function makeRoom({ element }: Beat, room: number): number {
   return y + drawn;
 }
 
-function line(path: string, y: number, width: number, hand: Hand | undefined): SVGGElement {
+function line(path: string, y: number, width: number, letter: string): SVGGElement {
   const group = document.createElementNS('http://www.w3.org/2000/svg', 'g');
   group.setAttribute('class', 'heights');
   group.setAttribute('transform', `translate(0 ${y})`);
-  const letter = hand ? `<text x="-10" y="${LEVEL.drum}">${hand}</text>` : '';
   group.innerHTML = `${letter}<path class="drum" d="M0 ${LEVEL.drum}H${width}"/><path d="${path}"/>`;
   return group;
 }

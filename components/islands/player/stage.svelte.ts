@@ -2,9 +2,7 @@
 import { untrack } from 'svelte';
 import type { Position } from '../../../src/audio/index.ts';
 import { playerLabels } from '../../../src/words/player.ts';
-import { draw, reread } from './drawings.ts';
-import { joinFigure, type FigureView } from './figure.ts';
-import { everyFrame, showPosition, ticksOf } from './follow.ts';
+import type { FigureView } from './figure.ts';
 import type { Session } from './session.svelte.ts';
 
 /** What stands on a player's stage. */
@@ -13,12 +11,14 @@ export type Stage = ReturnType<typeof createStage>;
 /** Prepares the stage of a session; `join` finds the figure once the player is in its place. */
 export function createStage(session: Session) {
   const labels = playerLabels(session.props.barWord);
-  let figure = $state.raw<FigureView | undefined>();
+  let root = $state.raw<Element | undefined>();
   /** Counts the drawings, so that light, letters and heights know of a new one. */
   let drawn = $state.raw(0);
   let note = $state.raw('');
   let at = $state.raw<{ count: string; phase?: Position['phase'] }>({ count: '' });
 
+  /** What there is to draw; an effect that asks does not run again when it changes. */
+  const asItIs = () => untrack(() => ({ engine: session.engine, timeline: session.timeline, check: session.check }));
   const isNew = () => (drawn = untrack(() => drawn) + 1);
 
   /** Waits for a drawing; where another one is wanted meanwhile, it is dropped. */
@@ -34,26 +34,28 @@ export function createStage(session: Session) {
     return () => (wanted = false);
   }
 
-  const ready = $derived(figure && session.touched && session.engine ? figure : undefined);
-  const written = $derived(session.site.flams !== 'grace');
-  const checked = $derived(session.site.check > 0);
+  const figure = $derived(root && session.engine?.joinFigure(root));
+  const touched = $derived(session.touched ? figure : undefined);
   const flams = $derived(session.site.flams);
+  const checked = $derived(session.site.check > 0);
 
   // Written-out flams are another score; the page's own is kept for when it is wanted again. A lead is only letters.
   $effect(() => {
-    const [here, timeline] = [ready, flams && untrack(() => session.timeline)];
-    if (!here || !timeline) return;
-    if (written) return whenDrawn(draw(timeline, session.props), here.setScore);
+    const [here, written] = [touched, flams !== 'grace' && flams];
+    const { engine, timeline } = asItIs();
+    if (!here || !engine || !timeline) return;
+    if (written) return whenDrawn(engine.draw(timeline, session.props), here.setScore);
     here.setScore(undefined);
     isNew();
   });
 
   $effect(() => {
-    const [here, check] = [ready, untrack(() => session.check)];
-    if (!here || !check) return;
-    if (!checked) return here.setCheck(undefined, '');
+    const [here, wanted] = [touched, checked];
+    const { engine, check } = asItIs();
+    if (!here || !engine || !check) return;
+    if (!wanted) return here.setCheck(undefined, '');
     const bare = { ...session.props, names: undefined };
-    return whenDrawn(draw(check, bare), (drawing) => here.setCheck(drawing, labels.checkBar));
+    return whenDrawn(engine.draw(check, bare), (drawing) => here.setCheck(drawing, labels.checkBar));
   });
 
   $effect(() => {
@@ -67,19 +69,22 @@ export function createStage(session: Session) {
   // The words stay as the page has them until someone turns the lead.
   let described = session.leads[0];
   $effect(() => {
-    const [here, lead, timeline] = [figure, session.lead, session.timeline];
-    if (!here || !timeline || lead === described) return;
-    described = lead;
-    return whenDrawn(reread(timeline, session.props), here.describe);
+    const { engine, timeline, lead } = session;
+    const here = figure;
+    if (!here || !engine || !timeline || lead === described) return;
+    return whenDrawn(engine.reread(timeline, session.props), (words) => {
+      described = lead;
+      here.describe(words);
+    });
   });
 
   $effect(() => {
-    const { sounding, timeline, check } = session;
+    const { engine, sounding, timeline, check } = session;
     const here = figure;
-    if (!here || !sounding || !timeline || !check || drawn < 0) return;
-    const ticks = { pattern: ticksOf(timeline), check: ticksOf(check) };
-    const stop = everyFrame(session.position, (position) => {
-      showPosition(here, position, ticks);
+    if (!here || !engine || !sounding || !timeline || !check || drawn < 0) return;
+    const ticks = { pattern: engine.ticksOf(timeline), check: engine.ticksOf(check) };
+    const stop = engine.everyFrame(session.position, (position) => {
+      engine.showPosition(here, position, ticks);
       at = counted(position, session.site.counts);
     });
     return () => {
@@ -97,7 +102,7 @@ export function createStage(session: Session) {
     get at() {
       return at;
     },
-    join: (root: Element) => (figure = joinFigure(root)),
+    join: (element: Element) => (root = element),
   };
 }
 
