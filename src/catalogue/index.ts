@@ -4,3 +4,4 @@ export * from './lessons.ts';
 export * from './collections.ts';
 export * from './bars.ts';
 export * from './text.ts';
+export * from './stickings.ts';

@@ -1,0 +1,7 @@
+import { everyBar } from '../catalogue/index.ts';
+import { packStickings } from '../search/stickings.ts';
+
+/** The index of stickings: an index of words cannot find them. */
+export async function GET(): Promise<Response> {
+  return Response.json(packStickings(await everyBar()));
+}
