@@ -50,6 +50,13 @@ describe('gaps', () => {
     expect(gaps[0].ms).toBeCloseTo(290, 9);
   });
 
+  it('go round from the last stroke, past a pickup that the last bar leaves no room for', () => {
+    const early = timelineOf('R R L R R', { meter: '4/4', grid: 1, pickup: 1 });
+    const gaps = hands(early, 60, { loop: true }).limbs.R!.gaps;
+    expect(gaps.map((g) => g.ms)).toEqual([1000, 2000, 1000, 1000]);
+    expect(gaps.at(-1)!.to).toBe('1.0.0');
+  });
+
   it('bind at the tempo where the tightest meets its limit', () => {
     const report = hands(of('R L R L'), 60, { limits: { single: 125 } });
     const right = report.bindsAt.find((b) => b.limb === 'R' && b.kind === 'single')!;

@@ -47,7 +47,9 @@ export function gapsOf(timeline: Timeline, limb: Limb, given: GapOptions): Gap[]
   const length = secondsAt(timeline, options)(timeline.ticks);
   const own = timeline.strokes.filter((s) => s.limb === limb);
   const turns = own.map((stroke) => ({ stroke, tick: stroke.tick, seconds: seconds.get(stroke.id)! }));
-  const first = turns.slice(0, 1).map((t) => ({ ...t, tick: t.tick + timeline.ticks, seconds: t.seconds + length }));
+  // A pickup comes again only where the last bar leaves room for it.
+  const again = turns.map((t) => ({ ...t, tick: t.tick + timeline.ticks, seconds: t.seconds + length }));
+  const first = again.filter((t) => t.tick > turns[turns.length - 1].tick).slice(0, 1);
   const ends = options.loop ? [...turns, ...first] : turns;
   return ends.slice(1).map((to, i) => gap(timeline, ends[i], to));
 }
