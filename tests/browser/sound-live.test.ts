@@ -38,7 +38,7 @@ test.describe('while the page stands still for 200 ms again and again', () => {
       result,
       range(200).map((slot) => slot * 0.075),
     );
-    expect({ missing, extra }).toEqual({ missing: 0, extra: 0 });
+    expect({ missing, extra }).toEqual({ missing: [], extra: [] });
     expect(worst, 'samples').toBeLessThan(1);
     test
       .info()
@@ -75,7 +75,7 @@ test('the recording shows what a page loses that orders its sounds only 50 ms ah
     result,
     range(100).map((slot) => slot * 0.075),
   );
-  expect(missing).toBeGreaterThan(0);
+  expect(missing).not.toEqual([]);
 });
 
 test('an interruption holds the music and lets it go on where it was', async ({ bench }) => {
@@ -95,7 +95,7 @@ test('an interruption holds the music and lets it go on where it was', async ({ 
     result,
     range(100).map((slot) => slot * 0.075),
   );
-  expect({ missing, extra }).toEqual({ missing: 0, extra: 0 });
+  expect({ missing, extra }).toEqual({ missing: [], extra: [] });
   expect(worst).toBeLessThan(1);
 });
 

@@ -16,25 +16,28 @@ export function impulsesIn(signal: Float32Array): number[] {
   return found;
 }
 
-/** How a recording agrees with what should stand in it. */
+/** How a recording agrees with what should stand in it; everything in samples. */
 export interface Agreement {
-  /** The largest distance between an onset and its place, in samples. */
+  /** The largest distance between an onset and its place. */
   worst: number;
-  missing: number;
-  extra: number;
+  /** Places without an onset. */
+  missing: number[];
+  /** Onsets without a place. */
+  extra: number[];
 }
 
-/** Matches onsets with places, both in order and in samples; what is further apart than half a millisecond is no match. */
+/** Matches onsets with places; what is further apart than half a millisecond is no match. */
 export function compare(found: readonly number[], wanted: readonly number[], sampleRate: number): Agreement {
   const reach = sampleRate / 2000;
-  const rest = [...found];
-  let [worst, missing] = [0, 0];
+  const extra = [...found];
+  const missing: number[] = [];
+  let worst = 0;
   for (const place of wanted) {
-    const at = rest.findIndex((onset) => Math.abs(onset - place) < reach);
-    if (at < 0) missing += 1;
-    else worst = Math.max(worst, Math.abs(rest.splice(at, 1)[0] - place));
+    const at = extra.findIndex((onset) => Math.abs(onset - place) < reach);
+    if (at < 0) missing.push(place);
+    else worst = Math.max(worst, Math.abs(extra.splice(at, 1)[0] - place));
   }
-  return { worst, missing, extra: rest.length };
+  return { worst, missing, extra };
 }
 
 /** Times in seconds as places in samples, each once: what sounds together is one onset. */

@@ -80,7 +80,9 @@ interface Block {
 /** A house whose sound is written down; with `ahead` it orders sounds no further ahead than so many seconds. */
 function recordingHouse(real: boolean, ahead?: number): { house: House; context: () => AudioContext; blocks: Block[] } {
   const blocks: Block[] = [];
+  let opened: AudioContext;
   const house = createHouse(async (context) => {
+    opened = context;
     await context.audioWorklet.addModule(new URL('./recorder.js', import.meta.url));
     const renderer = real ? pageRenderer(context.sampleRate) : impulses();
     const reach = ahead === undefined ? {} : { ahead: { visible: ahead, hidden: ahead } };
@@ -90,7 +92,7 @@ function recordingHouse(real: boolean, ahead?: number): { house: House; context:
     stage.graph.output.connect(recorder);
     return stage;
   });
-  return { house, context: () => house.open(), blocks };
+  return { house, context: () => opened, blocks };
 }
 
 /** What was recorded from the first block on, silent where the graph was: the left channel, and all of it by magnitude. */
