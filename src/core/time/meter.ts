@@ -7,7 +7,7 @@ export interface Meter {
   upper: number;
   lower: 2 | 4 | 8 | 16;
   /** Notes of the lower figure that belong together, in order: `2+2+3/8` gives 2, 2, 3; `6/8` gives 3, 3; `4/4` gives 4. */
-  groups: number[];
+  readonly groups: readonly number[];
   /** Whether a beat is three notes of the lower figure: 6/8, 9/8 and 12/8. */
   compound: boolean;
   beats: number;
@@ -63,10 +63,16 @@ function build(text: MeterText, groups: number[], upper: number, lower: Meter['l
   };
 }
 
+/** Meters that have been read: the same few are asked for at every slot. */
+const known = new Map<MeterText, Meter>();
+
 /** The meter of a text that is known to be one. Throws RangeError for any other. */
 export function meterOf(text: MeterText): Meter {
+  const before = known.get(text);
+  if (before) return before;
   const read = readMeter(text);
   if (!read.ok) throw new RangeError(read.fault.message);
+  known.set(text, read.meter);
   return read.meter;
 }
 
