@@ -7,7 +7,7 @@
 import type { ClientDirective } from 'astro';
 
 /** Signs that someone is about to use the island. */
-const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'click'] as const;
+const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'change', 'click'] as const;
 /** A wait shorter than this needs no words. */
 const PATIENCE_MS = 300;
 
@@ -18,6 +18,7 @@ type Field = HTMLInputElement;
 export default ((load, _options, island) => {
   const presses = new Set<HTMLElement>();
   const entries = new Map<Field, string>();
+  const complete = new Set<Field>();
   let loading = false;
 
   const note = () => island.querySelector<HTMLElement>('[data-wanted-note]');
@@ -30,8 +31,15 @@ export default ((load, _options, island) => {
 
   const onSign = (event: Event) => {
     if (event.type === 'click') catchPress(event);
-    if (event.type === 'input') entries.set(event.target as Field, (event.target as Field).value);
+    if (event.type === 'input' || event.type === 'change') catchEntry(event);
     if (!loading) void start();
+  };
+
+  const catchEntry = ({ type, target }: Event) => {
+    const field = target as Field;
+    entries.set(field, field.value);
+    if (type === 'change') complete.add(field);
+    else complete.delete(field);
   };
 
   const catchPress = (event: Event) => {
@@ -69,8 +77,10 @@ export default ((load, _options, island) => {
     entries.forEach((value, field) => {
       field.value = value;
       enter(field, 'input');
-      // Someone may still be typing.
-      if (field !== document.activeElement) enter(field, 'change');
+      // Someone may still be typing: then the entry is complete when the field is left.
+      if (field === document.activeElement && !complete.has(field)) {
+        field.addEventListener('blur', () => enter(field, 'change'), { once: true });
+      } else enter(field, 'change');
     });
     presses.forEach((target) => target.click());
   };

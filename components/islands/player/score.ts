@@ -113,8 +113,8 @@ function lamp(): (elements: readonly Element[]) => void {
   let lit = new Set<Element>();
   return (elements) => {
     const next = new Set(elements);
-    lit.forEach((element) => element.classList.toggle('on', next.has(element)));
-    next.forEach((element) => element.classList.add('on'));
+    lit.forEach((element) => next.has(element) || element.classList.remove('on'));
+    next.forEach((element) => lit.has(element) || element.classList.add('on'));
     lit = next;
   };
 }
