@@ -4,19 +4,18 @@ import type { Kind } from './labels.ts';
 /** What a page is found as, and what a search can be narrowed to. */
 export interface FoundAs {
   kind: Kind;
-  part?: number;
+  part?: number | undefined;
   grid?: number | undefined;
   rudiment?: readonly string[];
 }
 
 /**
- * The values of a page's filters, for its `data-pagefind-filter`.
+ * The filters of a page, each with one value; a page about several rudiments has as many.
  *
- * @example foundAs({ kind: 'lesson', part: 6, rudiment: ['flam', 'flam-drag'] })
- * // 'kind:lesson, part:6, rudiment:flam, rudiment:flam-drag'
+ * @example filtersOf({ kind: 'lesson', part: 6 }) // [['kind', 'lesson'], ['part', '6']]
  */
-export function foundAs(found: FoundAs): string {
-  return Object.entries(found)
-    .flatMap(([filter, value]) => [value ?? []].flat().map((one) => `${filter}:${one}`))
-    .join(', ');
+export function filtersOf(found: FoundAs): [filter: string, value: string][] {
+  return Object.entries(found).flatMap(([filter, value]) =>
+    [value ?? []].flat().map((one): [string, string] => [filter, String(one)]),
+  );
 }

@@ -26,6 +26,7 @@ export const LABELS = {
   glossary: 'Glossary',
   search: 'Search',
   hearing: 'Hearing and strain',
+  searchSite: 'This site',
   searchField: 'Find a word',
   searchButton: 'Find',
   lessonNav: 'Lessons before and after this one',
