@@ -32,7 +32,7 @@ function evenGroups(upper: number, size: number): number[] {
 }
 
 /** Notes of the lower figure in each fragment of a bar. */
-function groupsOf(meter: Meter): number[] {
+function groupsOf(meter: Meter): readonly number[] {
   if (meter.groups.length > 1) return meter.groups;
   if (meter.lower === 8) return evenGroups(meter.upper, meter.upper === 3 ? 3 : 2);
   if (meter.lower === 16) return evenGroups(meter.upper, meter.upper % 3 === 0 ? 3 : 4);
