@@ -252,6 +252,16 @@ describe('malformed input', () => {
     [{ cells: [a], slots: 1, barSlots: 0 }, 'barSlots is 0'],
     [{ cells: [a], slots: 1, rules: { lead: 'both' } }, 'lead is "both"'],
     [{ cells: [a], slots: 1, rules: { maxrun: 2 } }, 'rule is "maxrun"'],
+    [undefined, 'what is asked for is undefined'],
+    [{ slots: 1 }, 'cells is undefined; a list of cells'],
+    [{ cells: [null], slots: 1 }, 'cell is null'],
+    [{ cells: [{ ...a, times: 'two' }], slots: 1 }, 'times of "a" is "two"'],
+    [{ cells: [{ ...a, times: null }], slots: 1 }, 'times of "a" is null'],
+    [{ cells: [{ ...a, sticking: stickingOf('R L') }], slots: 1 }, 'slots of "a" is 1; 2, as its sticking has'],
+    [{ cells: [a], slots: 1, rules: { accentOn: 0 } }, 'accentOn is 0; a list'],
+    [{ cells: [a], slots: 1, rules: { noJoins: 'aa' } }, 'noJoins is "aa"; a list'],
+    [{ cells: [a], slots: 1, rules: { noJoins: [['a']] } }, 'pair in noJoins is a; two ids'],
+    [{ cells: [a], slots: 1, rules: { loop: 1 } }, 'loop is 1; true or false'],
   ])('%j throws', (asked, message) => {
     expect(() => arrangements(asked as ArrangeRequest)).toThrow(RangeError);
     expect(() => arrangements(asked as ArrangeRequest)).toThrow(message);
@@ -263,6 +273,11 @@ describe('malformed input', () => {
     expect(() => found.at(-1n)).toThrow(RangeError);
     expect(() => arrangements({ cells: [a], slots: 1, rules: {} }).at(2n)).toThrow('k is 2; 0 to below 1');
     expect(() => arrangements({ cells: [{ id: 'a', slots: 2 }], slots: 1 }).sample(Math.random)).toThrow(RangeError);
+  });
+
+  it.each([1, -0.1, NaN])('throws for a source of chance that gives %d, instead of hanging', (drawn) => {
+    const found = arrangements({ cells: [a, { id: 'b', slots: 1 }], slots: 3 });
+    expect(() => found.sample(() => drawn)).toThrow(RangeError);
   });
 
   it('says so where there are too many states, instead of hanging', () => {

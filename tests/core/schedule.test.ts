@@ -96,6 +96,10 @@ describe('schedule', () => {
     { bpm: 60, flamMs: NaN },
   ])('throws for what cannot be played: %j', (options) => expect(() => schedule(bar, options)).toThrow(RangeError));
 
+  it.each([{}, { bpm: '60' }, { bpm: null }])('throws for a tempo that is none: %j', (options) =>
+    expect(() => schedule(bar, options as unknown as { bpm: number })).toThrow('a tempo or a list of changes'),
+  );
+
   it('rises with the tick, swung or not', () => {
     const grid4 = timelineOf('{R L R L}4', { meter: '4/4', grid: 4 });
     fc.assert(

@@ -85,10 +85,10 @@ describe('faults name the place, what was found and what could stand there', () 
     ['[4/4] R', 0, 'this is not a head'],
     ['[4/4:4]', 0, 'no slot is written'],
     ['[4/4:4] R L | R', 12, 'here are 2 of 16 sixteenths'],
-    ['[2/4:1] R [3/4:1] L R L', 10, "a head stands at a bar's end; here are 1 of 2 quarters"],
+    ['[2/4:1] R [3/4:1] L R L', 10, "a head stands at a bar's end; here is 1 of 2 quarters"],
     ['R L\nK -', 4, 'a second line begins with "feet:"'],
     ['R\nfeet: K\nR', 10, 'two lines at most'],
-    ['R L\nfeet: K', 10, "1 slots and the hands' line 2"],
+    ['R L\nfeet: K', 10, "1 slot and the hands' line 2"],
     ['R L\nfeet: K - K', 14, "3 slots and the hands' line 2"],
     ['R L\nfeet: L -', 10, '"L" is a hand'],
     ['K R\nfeet: K -', 10, '"K" is already struck here'],
@@ -135,6 +135,14 @@ describe('mirror', () => {
     const kit = { tom1: 'floor', floor: 'tom1' } as const;
     expect(printSticking(mirror(stickingOf('l@tom1:R@floor L K'), kit))).toBe('r@floor:L@tom1 R K');
     expect(printSticking(mirror(stickingOf('R K'), { snare: 'hat' }))).toBe('L@hat K');
+    expect(printSticking(mirror(stickingOf('R@tom1'), new Map([['tom1', 'floor']])))).toBe('L@floor');
+  });
+});
+
+describe('mirror twice', () => {
+  it('is the same to the letter, keys in the order of the parser', () => {
+    const sticking = stickingOf('>l@tom1:R@floor (L) Rz ^L+K');
+    expect(JSON.stringify(mirror(mirror(sticking)))).toBe(JSON.stringify(sticking));
   });
 });
 
@@ -146,6 +154,9 @@ describe('cells of a sticking', () => {
     ['[4/4:1] {R L}2 | {R}1', ['[4/4:1] R L', 'R L |', 'R']],
     ['{{R L}2 K}2', ['{R L}2 K', '{R L}2 K']],
     ['R {_ L}2 _', ['R _', 'L _', 'L _']],
+    ['R {| L}2', ['R |', 'L |', 'L']],
+    ['R {_ | {L}2}2', ['R _ |', '{L}2 _ |', '{L}2']],
+    ['{R}2 _ | L', ['R', 'R _ |', 'L']],
     ['{R L}2\nfeet: K _ _ -', ['R L\nfeet: K _', 'R L']],
   ])('%s', (text, cells) => expect(cellsOf(stickingOf(text)).map(printSticking)).toEqual(cells));
 });

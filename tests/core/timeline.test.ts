@@ -115,6 +115,7 @@ describe('flams written out', () => {
     expect(kick('R l@crash:R+K', 'before')).toBe(10080);
     expect(kick('R l@crash:R+K', 'on')).toBe(20160);
     expect(kick('R lR+K', 'before')).toBe(20160);
+    expect(kick('R l@tom1:l@crash:R+K', 'before')).toBe(15120);
   });
 });
 
@@ -147,7 +148,8 @@ describe('orchestration', () => {
     expect(surfaces({ orchestration: [{ when: { limb: 'R' }, to: 'floor' }] }, '{>lR@rim LL R}4')[1]).toBe('rim');
   });
 
-  it('throws for a surface that does not exist', () => {
+  it('throws for a surface or a test that does not exist', () => {
+    expect(() => surfaces({ orchestration: [{ when: { hand: 'R' } as object, to: 'tom1' }] })).toThrow('"hand"');
     expect(() => surfaces({ orchestration: [{ when: {}, to: 'gong' as 'snare' }] })).toThrow(RangeError);
   });
 });

@@ -101,6 +101,13 @@ function indexOf({ request, counter }: Walk, ids: readonly string[]): bigint {
   return state.slot === request.slots && counter.ways(state) > 0n ? index : -1n;
 }
 
+/** So many random bits; a source that leaves 0 to below 1 would never let a draw end. */
+function bitsOf(random: () => number, bits: number): bigint {
+  const drawn = random();
+  if (!(drawn >= 0 && drawn < 1)) throw new RangeError(`random gave ${drawn}; 0 to below 1`);
+  return BigInt(Math.floor(drawn * 2 ** bits));
+}
+
 /** A fair number below a limit: as many random bits as it has, drawn again until they are below it. */
 function below(limit: bigint, random: () => number): bigint {
   const bits = (limit - 1n).toString(2).length;
@@ -108,7 +115,7 @@ function below(limit: bigint, random: () => number): bigint {
     let drawn = 0n;
     for (let got = 0; got < bits; got += 16) {
       const take = Math.min(16, bits - got);
-      drawn = (drawn << BigInt(take)) | BigInt(Math.floor(random() * 2 ** take));
+      drawn = (drawn << BigInt(take)) | bitsOf(random, take);
     }
     if (drawn < limit) return drawn;
   }

@@ -5,7 +5,11 @@ const LEADS = ['written', 'left', 'alternating'];
 const RULES = [
   'first', 'last', 'accentOn', 'noAccentOn', 'lastStrokeOn', 'withinBars', 'noJoins', 'maxRun', 'graces', 'loop', 'lead',
 ]; // prettier-ignore
+const LISTS = ['accentOn', 'noAccentOn', 'noJoins'] as const;
+const SWITCHES = ['withinBars', 'graces', 'loop'] as const;
+const USES = 'a whole number from 0, or the least and the most';
 
+const isObject = (x: unknown): boolean => typeof x === 'object' && x !== null && !Array.isArray(x);
 const whole = (n: unknown, from: number): boolean => Number.isSafeInteger(n) && (n as number) >= from;
 
 function must(holds: boolean, name: string, value: unknown, limit: string): void {
@@ -13,7 +17,11 @@ function must(holds: boolean, name: string, value: unknown, limit: string): void
 }
 
 /** Refuses what is malformed: RangeError with the value and its limit. */
-export function checkRequest({ cells, slots, barSlots, rules = {} }: ArrangeRequest): void {
+export function checkRequest(request: ArrangeRequest): void {
+  must(isObject(request), 'what is asked for', request, 'an object of cells and slots');
+  const { cells, slots, barSlots, rules = {} } = request;
+  must(Array.isArray(cells), 'cells', cells, 'a list of cells');
+  must(isObject(rules), 'rules', rules, 'an object of rules');
   must(whole(slots, 0), 'slots', slots, 'a whole number from 0');
   if (barSlots !== undefined) must(whole(barSlots, 1), 'barSlots', barSlots, 'a whole number from 1');
   cells.forEach(checkCell);
@@ -21,12 +29,15 @@ export function checkRequest({ cells, slots, barSlots, rules = {} }: ArrangeRequ
   const twice = ids.find((id, i) => ids.indexOf(id) !== i);
   must(twice === undefined, 'cell id', twice, 'each id stands once');
   checkRules(rules, ids, slots, barSlots);
-  if (needsStickings(rules)) cells.forEach(checkSticking);
+  cells.forEach((cell) => checkSticking(cell, needsStickings(rules)));
 }
 
 function checkCell(cell: ArrangeCell): void {
+  must(isObject(cell), 'cell', cell, 'an object of id and slots');
   must(typeof cell.id === 'string' && cell.id !== '', 'cell id', cell.id, 'a text that is not empty');
   must(whole(cell.slots, 1), `slots of "${cell.id}"`, cell.slots, 'a whole number from 1');
+  const times: unknown = cell.times;
+  must(times === undefined || typeof times === 'number' || isObject(times), `times of "${cell.id}"`, times, USES);
   const { min, max } = usesOf(cell);
   must(whole(min, 0), `least times of "${cell.id}"`, min, 'a whole number from 0');
   must(max === Infinity || whole(max, 0), `most times of "${cell.id}"`, max, 'a whole number from 0');
@@ -42,6 +53,11 @@ export function usesOf({ times }: ArrangeCell): { min: number; max: number } {
 function checkRules(rules: ArrangeRules, ids: string[], slots: number, barSlots?: number): void {
   const unknown = Object.keys(rules).find((name) => !RULES.includes(name));
   must(unknown === undefined, 'rule', unknown, `one of ${RULES.join(', ')}`);
+  for (const name of LISTS) must(rules[name] === undefined || Array.isArray(rules[name]), name, rules[name], 'a list');
+  for (const name of SWITCHES)
+    must(rules[name] === undefined || typeof rules[name] === 'boolean', name, rules[name], 'true or false');
+  for (const pair of rules.noJoins ?? [])
+    must(Array.isArray(pair) && pair.length === 2, 'pair in noJoins', pair, 'two ids');
   const named = [rules.first, rules.last, ...(rules.noJoins ?? []).flat()].filter((id) => id !== undefined);
   for (const id of named) must(ids.includes(id), 'cell in a rule', id, `one of ${ids.join(', ') || 'none'}`);
   const places = [...(rules.accentOn ?? []), ...(rules.noAccentOn ?? []), ...[rules.lastStrokeOn ?? []].flat()];
@@ -58,8 +74,14 @@ export function needsStickings({ accentOn, noAccentOn, lastStrokeOn, maxRun }: A
   return listed(accentOn) || listed(noAccentOn) || lastStrokeOn !== undefined || maxRun !== undefined;
 }
 
-function checkSticking(cell: ArrangeCell): void {
-  must(cell.sticking !== undefined, `sticking of "${cell.id}"`, cell.sticking, 'a sticking, which a rule needs');
-  const slots = slotCount(cell.sticking!.hands);
+function checkSticking(cell: ArrangeCell, needed: boolean): void {
+  must(
+    !needed || cell.sticking !== undefined,
+    `sticking of "${cell.id}"`,
+    cell.sticking,
+    'a sticking, which a rule needs',
+  );
+  if (cell.sticking === undefined) return;
+  const slots = slotCount(cell.sticking.hands);
   must(slots === cell.slots, `slots of "${cell.id}"`, cell.slots, `${slots}, as its sticking has`);
 }

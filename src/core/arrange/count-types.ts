@@ -60,11 +60,22 @@ function choose(n: number, k: number): bigint {
 /** Ways to lay so many slots: kind after kind, by slots laid and cells laid, each new one mixed in among the others. */
 function mixtures(kinds: Kind[], slots: number): bigint {
   let laid = new Map<number, Map<number, bigint>>([[0, new Map([[0, 1n]])]]);
-  kinds.forEach((kind, i) => {
+  kinds.slice(0, -1).forEach((kind, i) => {
     const later = kinds.slice(i + 1).reduce((sum, k) => sum + k.min * k.slots, 0);
     laid = mixIn(laid, kind, slots - later);
   });
-  return [...(laid.get(slots)?.values() ?? [])].reduce((a, b) => a + b, 0n);
+  return fillWith(laid, kinds[kinds.length - 1], slots);
+}
+
+/** The last kind takes what is left, so only one number of it can fill each remainder. */
+function fillWith(laid: Map<number, Map<number, bigint>>, kind: Kind, slots: number): bigint {
+  let sum = 0n;
+  for (const [slot, byCells] of laid) {
+    const n = (slots - slot) / kind.slots;
+    if (!Number.isInteger(n) || n < kind.min || n > kind.max) continue;
+    for (const [cells, ways] of byCells) sum += ways * choose(cells + n, n);
+  }
+  return sum;
 }
 
 function mixIn(laid: Map<number, Map<number, bigint>>, kind: Kind, room: number): Map<number, Map<number, bigint>> {

@@ -69,7 +69,11 @@ function cellPlaces(strokes: Stroke[]): Map<string, CellPlace> {
   return new Map(main.map((s, i) => [s.id, { nth: nth[i], of: sizes.get(s.cell)! }]));
 }
 
-function checkRule({ to }: OrchestrationRule): void {
+const TESTS = ['grace', 'flammed', 'accent', 'ghost', 'diddle', 'tap', 'limb', 'place'];
+
+function checkRule({ when, to }: OrchestrationRule): void {
+  const unknown = Object.keys(when).find((key) => !TESTS.includes(key));
+  if (unknown !== undefined) throw new RangeError(`a rule asks for "${unknown}"; one of ${TESTS.join(', ')}`);
   const wrong = [to].flat().find((surface) => !SURFACES.includes(surface));
   if (wrong !== undefined) throw new RangeError(`surface is "${wrong}"; one of ${SURFACES.join(', ')}`);
   if ([to].flat().length === 0) throw new RangeError('a rule names no surface; at least one');

@@ -122,11 +122,13 @@ function layHead(walk: Walk, head: { meter: MeterText; grid: Grid }, { meter, gr
       0,
       `[${head.meter}:${head.grid}]`,
       `[${meter ?? head.meter}:${grid ?? head.grid}]`,
-      `the text begins with [${head.meter}:${head.grid}], but ${meter ?? head.meter} with ${grid ?? head.grid} slots a beat was asked for`,
+      `the text begins with [${head.meter}:${head.grid}], but ${meter ?? head.meter} with ${perBeat(grid ?? head.grid)} was asked for`,
     );
   if (walk.filled > 0) refuseInside(walk, 'a head');
   walk.ruler = rulerOf(head.meter, head.grid);
 }
+
+const perBeat = (grid: number): string => `${grid} ${grid === 1 ? 'slot' : 'slots'} a beat`;
 
 function checkBarLine(walk: Walk): void {
   if (walk.filled > 0) refuseInside(walk, 'a bar line');
@@ -138,7 +140,7 @@ function refuseInside(walk: Walk, what: string): never {
     here(walk),
     what,
     `${slots - walk.filled} more ${many}`,
-    `${barPrefix(walk)}${what} stands at a bar's end; here are ${walk.filled} of ${slots} ${many}`,
+    `${barPrefix(walk)}${what} stands at a bar's end; here ${walk.filled === 1 ? 'is' : 'are'} ${walk.filled} of ${slots} ${many}`,
   );
 }
 

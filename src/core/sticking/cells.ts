@@ -2,15 +2,15 @@ import { expand, slotCount, slotsOnly, type FlatItem } from './expand.ts';
 import type { HoldItem, Item, SlotItem, Sticking } from './types.ts';
 
 /**
- * A sticking cut into cells: each repeat of a top-level group is one, and so is what stands between groups. Holds that
- * begin a cell stay with the stroke they prolong, in the cell before; a foot that would ring into the next cell stops at
- * its edge.
+ * A sticking cut into cells: each repeat of a top-level group is one, and so is what stands between groups. Holds and bar
+ * lines that begin a cell stay with the stroke they prolong and the bar they end, in the cell before; a foot that would
+ * ring into the next cell stops at its edge.
  * @example
  * cellsOf(parseSticking('{>lR LL R}2 L').sticking).map(printSticking) // → ['>lR LL R', '>lR LL R', 'L']
  */
 export function cellsOf(sticking: Sticking): Sticking[] {
   if (!sticking.hands.some((item) => item.kind === 'group')) return [sticking];
-  return withFeet(pullHolds(cut(sticking.hands)), sticking.feet);
+  return withFeet(pullBack(cut(sticking.hands)), sticking.feet);
 }
 
 const hasSlots = (items: readonly Item[]): boolean => slotCount(items) > 0;
@@ -32,24 +32,26 @@ function cut(items: readonly Item[]): Item[][] {
   return cells;
 }
 
-function pullHolds(cells: Item[][]): Item[][] {
+function pullBack(cells: Item[][]): Item[][] {
   const kept: Item[][] = [];
   for (const cell of cells) {
     const flat = expand(cell);
-    const held = leadingHolds(flat);
-    if (held && kept.length) kept[kept.length - 1].push(...flat.slice(0, held));
-    const rest: Item[] = held && kept.length ? flat.slice(held) : cell;
+    const back = kept.length ? leading(flat) : 0;
+    if (back) kept[kept.length - 1].push(...flat.slice(0, back));
+    const rest: Item[] = grouped(cell.slice(0, back)) ? flat.slice(back) : cell.slice(back);
     if (hasSlots(rest)) kept.push(rest);
     else if (kept.length) kept[kept.length - 1].push(...rest);
   }
   return kept;
 }
 
-/** How many items stand before the first stroke or rest, if a hold is among them. */
-function leadingHolds(flat: FlatItem[]): number {
+const grouped = (items: readonly Item[]): boolean => items.some((item) => item.kind === 'group');
+
+/** How many items before the first stroke or rest go back to the cell before: up to the last hold or bar line. */
+function leading(flat: readonly FlatItem[]): number {
   const first = flat.findIndex((item) => item.kind === 'slot');
   const before = first < 0 ? flat : flat.slice(0, first);
-  return before.some((item) => item.kind === 'hold') ? before.findLastIndex((item) => item.kind === 'hold') + 1 : 0;
+  return before.findLastIndex((item) => item.kind !== 'head') + 1;
 }
 
 function withFeet(cells: Item[][], feet: Item[] | undefined): Sticking[] {

@@ -111,7 +111,7 @@ function checkBarEnd(reader: Reader, walk: Walk, at: number, found: string, what
   if (!walk.head || left === 0) return;
   const { many } = slotNames(walk.head.meter, walk.head.grid);
   reader.refuse(
-    `${what} at a bar's end; here are ${left} of ${barSlots(walk.head)} ${many}`,
+    `${what} at a bar's end; here ${left === 1 ? 'is' : 'are'} ${left} of ${barSlots(walk.head)} ${many}`,
     `${barSlots(walk.head) - left} more ${many}`,
     at,
     found,
@@ -154,12 +154,14 @@ function checkFeetBar(reader: Reader, lines: Set<number>, slot: number, at: numb
     reader.refuse("a bar line in the feet's line stands under one of the hands' line", 'a slot', at, '|');
 }
 
+const inSlots = (n: number): string => `${n} ${n === 1 ? 'slot' : 'slots'}`;
+
 function refuseLength(reader: Reader, feet: number, hands: number, at: number): never {
   return reader.refuse(
-    `the feet's line has ${feet} slots and the hands' line ${hands}; they run slot by slot`,
-    `${hands} slots`,
+    `the feet's line has ${inSlots(feet)} and the hands' line ${hands}; they run slot by slot`,
+    inSlots(hands),
     at,
-    `${feet} slots`,
+    inSlots(feet),
   );
 }
 

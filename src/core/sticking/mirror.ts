@@ -3,6 +3,7 @@ import type { Surface } from './surfaces.ts';
 
 /** Where each surface goes when the kit is turned round; surfaces left out stay. */
 export type KitMap = Partial<Record<Surface, Surface>>;
+type Kit = KitMap | ReadonlyMap<Surface, Surface>;
 
 const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
 /** What a limb strikes where nothing is written. */
@@ -28,10 +29,10 @@ const mirrorGrace = ({ hand }: Grace, surface: { surface?: Surface }): Grace => 
 function mirrorStroke(stroke: StrokeText, kit: KitMap): StrokeText {
   const { surface, graces, limb, ...rest } = stroke;
   return {
-    ...rest,
     limb: isHand(limb) ? otherHand(limb) : limb,
     ...(graces ? { graces: graces.map((g) => mirrorGrace(g, moved(g.surface, g.hand, kit))) } : {}),
     ...moved(surface, limb, kit),
+    ...rest,
   };
 }
 
@@ -46,7 +47,8 @@ function mirrorItem(item: Item, kit: KitMap): Item {
  * @example
  * printSticking(mirror(parseSticking('>lR LL R').sticking)) // → '>rL RR L'
  */
-export function mirror(sticking: Sticking, kit: KitMap = {}): Sticking {
-  const turn = (items: Item[]): Item[] => items.map((item) => mirrorItem(item, kit));
+export function mirror(sticking: Sticking, kit: Kit = {}): Sticking {
+  const map: KitMap = kit instanceof Map ? Object.fromEntries(kit) : kit;
+  const turn = (items: Item[]): Item[] => items.map((item) => mirrorItem(item, map));
   return { hands: turn(sticking.hands), ...(sticking.feet ? { feet: turn(sticking.feet) } : {}) };
 }

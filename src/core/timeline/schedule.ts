@@ -64,6 +64,7 @@ export function secondsAt(timeline: Timeline, { bpm, swing = 1 }: ScheduleOption
 
 function tempoChanges(bpm: number | readonly TempoChange[]): readonly TempoChange[] {
   const changes = typeof bpm === 'number' ? [{ tick: 0, bpm }] : bpm;
+  if (!Array.isArray(changes)) throw new RangeError(`bpm is ${JSON.stringify(bpm)}; a tempo or a list of changes`);
   if (changes.length === 0) throw new RangeError('bpm is an empty list; at least one tempo');
   const wrong = changes.find((c) => !(c.bpm > 0 && Number.isFinite(c.bpm)));
   if (wrong) throw new RangeError(`bpm is ${wrong.bpm}; more than 0`);

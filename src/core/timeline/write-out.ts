@@ -19,8 +19,9 @@ export function writeOut(strokes: Stroke[], phrase: Phrase, how: 'before' | 'on'
     const graces = primary.graces.map((id) => byId.get(id)!);
     const plan = how === 'before' ? before(primary, graces, strokes, phrase) : on(primary, graces, phrase);
     for (const stroke of plan) moved.set(stroke.id, readdress(stroke, phrase, counts));
-    for (const kick of kicksWith(primary, graces[0], strokes))
-      moved.set(kick.id, readdress({ ...kick, tick: plan[0].tick }, phrase, counts));
+    const cymbal = graces.findIndex((g) => CYMBALS.includes(g.surface));
+    for (const kick of cymbal < 0 ? [] : kicksWith(primary, strokes))
+      moved.set(kick.id, readdress({ ...kick, tick: plan[cymbal].tick }, phrase, counts));
   }
   return trimLengths(strokes.map((s) => moved.get(s.id) ?? s));
 }
@@ -60,8 +61,7 @@ function evenStep(span: Ticks, steps: number): Ticks {
   return Math.max(1, Math.floor(span / (2 * steps)));
 }
 
-function kicksWith(primary: Stroke, grace: Stroke, strokes: Stroke[]): Stroke[] {
-  if (!CYMBALS.includes(grace.surface)) return [];
+function kicksWith(primary: Stroke, strokes: Stroke[]): Stroke[] {
   return strokes.filter((s) => s.limb === 'K' && s.line === primary.line && s.tick === primary.tick);
 }
 
