@@ -2,7 +2,6 @@
 import { untrack } from 'svelte';
 import type { Position } from '../../../src/audio/index.ts';
 import { playerLabels } from '../../../src/words/player.ts';
-import type { FigureView } from './figure.ts';
 import type { Session } from './session.svelte.ts';
 
 /** What stands on a player's stage. */
