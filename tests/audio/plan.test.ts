@@ -231,8 +231,11 @@ describe('every plan', () => {
             home > bar1.seconds + at(timeline.bars[0].tick + 1) &&
             home < bar1.seconds + at(timeline.ticks - 1),
         );
+        // Before the first stroke of bar 1 another one stands in a plan that leaves the pickup out, so its grace notes may differ.
+        const first = timeline.strokes.find((s) => s.kind !== 'grace' && s.tick >= 0)?.tick;
         for (const { sound, seconds } of inside) {
           if (!('stroke' in sound) || sound.stroke.tick < 0) continue;
+          if (sound.stroke.kind === 'grace' && sound.stroke.tick === first) continue;
           expect(seconds - bar1.seconds).toBeCloseTo(alone.get(sound.stroke.id)!, 9);
         }
       }),
