@@ -1,5 +1,5 @@
 /** What a player says: the labels of its controls and the sentences about its state. */
-import { inSentence, sayBar } from './labels.ts';
+import { sayBar } from './labels.ts';
 import type { BarWord } from './labels.ts';
 
 /** What becomes of the sound, and why; the reasons are the sound's own. */
@@ -141,16 +141,16 @@ export function changesSay(settings: { swing: number; heard: 'all' | 'R' | 'L' }
 }
 
 const INTERRUPTED = {
-  suspended: 'The browser held the sound back. Press again to play.',
-  hidden: 'Stopped while the page was out of sight. Press again to play.',
+  suspended: 'Something else has the sound just now. It goes on by itself, or press to begin again.',
+  hidden: 'Stopped when the page was left. Press to play again.',
   'no-device': 'The sound device is gone. Press again once there is one.',
   failed: 'The sound broke off. Press again to play.',
 };
 
 const SILENT = {
-  suspended: 'The browser does not let the sound start. Press again to play.',
-  hidden: 'The sound does not start while the page is out of sight.',
-  'no-device': 'There is no sound device here. The notes and the light run without it.',
+  suspended: 'The browser does not let the sound start yet. Press again to play.',
+  hidden: 'The sound does not start while the page is out of sight. Press again to play.',
+  'no-device': 'No sound comes out: there is no sound device, or another program has it. Press again to try again.',
   failed: 'The sound did not load: the connection may be gone. Press again to try again.',
 };
 
@@ -165,23 +165,4 @@ export function soundSays(news: SoundNews): string {
   if (news.state === 'interrupted') return INTERRUPTED[news.reason ?? 'suspended'];
   if (news.state === 'silent') return SILENT[news.reason ?? 'no-device'];
   return news.reason ? INTERRUPTED[news.reason] : '';
-}
-
-/**
- * What sounds now, above the score.
- *
- * @example phaseSays('check', 'measure') // 'check measure'
- */
-export function phaseSays(phase: 'count-in' | 'check' | 'pattern' | undefined, word: BarWord = 'bar'): string {
-  if (phase === 'count-in') return 'count-in';
-  return phase === 'check' ? playerLabels(word).checkBar : '';
-}
-
-/**
- * A check bar's description: every hand in order.
- *
- * @example checkReading(['R', 'L', 'R', 'L']) // 'Single strokes: R, L, R and L.'
- */
-export function checkReading(letters: readonly string[]): string {
-  return `Single strokes: ${inSentence(letters)}.`;
 }

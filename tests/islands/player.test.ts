@@ -7,6 +7,7 @@ import { tipPath } from '../../components/islands/player/heights.ts';
 import { leadsOf, type PlayerProps } from '../../components/islands/player/props.ts';
 import { tapped, type Taps } from '../../components/islands/player/tap.ts';
 import { perform, printSticking, readPhrase } from '../../src/core/index.ts';
+import { soundSays } from '../../src/words/player.ts';
 import { runs, sticking } from '../helpers/arbitrary.ts';
 
 const player = (texts: string[], more: Partial<PlayerProps> = {}): PlayerProps => ({
@@ -81,6 +82,20 @@ describe('what a press plays', () => {
   test('leads begin with the first one offered', () => {
     expect(leadsOf({ leads: ['left', 'right'] })).toEqual(['left', 'written']);
     expect(leadsOf({ leads: [] })).toEqual(['written']);
+  });
+});
+
+describe('what is said of the sound', () => {
+  const REASONS = ['no-device', 'suspended', 'hidden', 'failed', undefined] as const;
+
+  test('a sentence for every trouble, with what to do', () => {
+    for (const state of ['interrupted', 'silent'] as const)
+      for (const reason of REASONS) expect(soundSays({ state, reason })).toMatch(/\. .*(press|again).*\.$/i);
+  });
+
+  test('nothing where it was stopped by hand', () => {
+    expect(soundSays({ state: 'stopped' })).toBe('');
+    expect(soundSays({ state: 'stopped', reason: 'hidden' })).toContain('page was left');
   });
 });
 

@@ -1,10 +1,11 @@
 import type { CountSystem, Timeline } from '../../../src/core/index.ts';
+import { loadAgain } from './again.ts';
 import type { Drawn } from './figure.ts';
 import type { PlayerProps } from './props.ts';
 
 /** Engraves a score in the browser; the engraver is fetched when it is first wanted. Rejects where it does not arrive. */
 export async function draw(timeline: Timeline, { staff, counts, names }: PlayerProps): Promise<Drawn> {
-  const { engrave, glyphSprite } = await import('../../../src/engraving/index.ts');
+  const { engrave, glyphSprite } = await loadAgain(() => import('../../../src/engraving/index.ts'));
   // An unknown system is the default one to the engraver, as it is to the sound.
   const { html, glyphs } = engrave(timeline, { staff, counts: counts as CountSystem | false, names });
   const missing = glyphs.filter((code) => !document.getElementById(`g${code}`));
@@ -13,6 +14,6 @@ export async function draw(timeline: Timeline, { staff, counts, names }: PlayerP
 
 /** The score in words, for another lead. */
 export async function reread(timeline: Timeline, { names, barWord }: PlayerProps) {
-  const { describe } = await import('../../../src/words/describe.ts');
+  const { describe } = await loadAgain(() => import('../../../src/words/describe.ts'));
   return describe(timeline, { names, barWord });
 }

@@ -8,6 +8,7 @@ import { DEFAULTS } from '../../../src/storage/index.ts';
 import type { SiteSettings } from '../../../src/storage/index.ts';
 import type { SoundNews } from '../../../src/words/player.ts';
 import { about } from './about.ts';
+import { loadAgain } from './again.ts';
 import { createMemory } from './memory.ts';
 import { leadsOf, type PlayerProps } from './props.ts';
 
@@ -73,7 +74,7 @@ export function createSession(props: PlayerProps) {
 
   /** Fetches the engine; gives undefined where it does not arrive, and tries again when asked again. */
   async function load(): Promise<Engine | undefined> {
-    engine ??= await import('./engine.ts').catch(() => undefined);
+    engine ??= await loadAgain(() => import('./engine.ts')).catch(() => undefined);
     return engine;
   }
 

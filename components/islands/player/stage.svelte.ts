@@ -4,6 +4,9 @@ import type { Position } from '../../../src/audio/index.ts';
 import { playerLabels } from '../../../src/words/player.ts';
 import type { Session } from './session.svelte.ts';
 
+/** A drawing that takes no longer than this needs no words. */
+const PATIENCE_MS = 300;
+
 /** What stands on a player's stage. */
 export type Stage = ReturnType<typeof createStage>;
 
@@ -23,14 +26,24 @@ export function createStage(session: Session) {
   /** Waits for a drawing; where another one is wanted meanwhile, it is dropped. */
   function whenDrawn<T>(drawing: Promise<T>, put: (drawing: T) => void): () => void {
     let wanted = true;
+    const patience = setTimeout(() => (note = labels.engraving), PATIENCE_MS);
     const place = (drawing: T) => {
       if (!wanted) return;
+      end();
       put(drawing);
-      note = '';
       isNew();
     };
-    drawing.then(place, () => wanted && (note = labels.notEngraved));
-    return () => (wanted = false);
+    const end = () => {
+      wanted = false;
+      clearTimeout(patience);
+      note = '';
+    };
+    drawing.then(place, () => {
+      if (!wanted) return;
+      end();
+      note = labels.notEngraved;
+    });
+    return end;
   }
 
   const figure = $derived(root && session.engine?.joinFigure(root));
