@@ -2,7 +2,7 @@ import type { CountSystem, Stroke, Timeline } from '../core/index.ts';
 import { measureByTable } from './draw/measure.ts';
 import { drawAccents, drawMusic, soundingStrokes, widthOf, xAt, type Desk } from './draw/music.ts';
 import { escapeText, num, Pen } from './draw/pen.ts';
-import { brackets, letterRow, ruler } from './draw/rows.ts';
+import { barOver, brackets, letterRow, ruler } from './draw/rows.ts';
 import { barLine, drawHead, drawMeter, lineClef, staffLines } from './draw/staff.ts';
 import { newStave } from './draw/symbols.ts';
 import { staffFor, type Staff } from './kit.ts';
@@ -123,7 +123,8 @@ function staffOf(piece: Piece, desk: Desk, index: number): string {
   const changes = fragment.index === 0 && bar > 0 && bars[bar].meter.text !== bars[bar - 1].meter.text;
   if (changes) drawMeter(bars[bar].meter, 4, staff === 'pad' ? -28 : -38, 0.7, pen);
   const width = widthOf(desk);
-  if (fragment.last) return lineClef(staff, at, pen) + staffLines(staff, 0, width) + barLine(staff, width);
+  const end = width + barOver(desk);
+  if (fragment.last) return lineClef(staff, at, pen) + staffLines(staff, 0, end) + barLine(staff, end);
   return lineClef(staff, at, pen) + staffLines(staff, 0, Math.max(width, endOfNotes(desk)));
 }
 
@@ -164,9 +165,16 @@ function barsHtml(piece: Piece, rows: Rows): string {
 function classesOf({ spacing, layouts, bars, staff }: Piece, headTens: number): string {
   const hang = bars[0].number === 0 ? bars[0].fragments.reduce((sum, f) => sum + f.ticks / spacing.unit, 0) : 0;
   const lines = layouts.map(({ kind, columns }) => `${kind}-${columns}`);
-  return ['score', staff, `unit-${spacing.tens}`, `head-${headTens}`, ...(hang ? [`hang-${hang}`] : []), ...lines].join(
-    ' ',
-  );
+  const late = Math.max(...spacing.over.values()) > 8 ? ['late'] : [];
+  return [
+    'score',
+    staff,
+    ...late,
+    `unit-${spacing.tens}`,
+    `head-${headTens}`,
+    ...(hang ? [`hang-${hang}`] : []),
+    ...lines,
+  ].join(' ');
 }
 
 /**

@@ -45,10 +45,13 @@ const letter = (type: string, stroke: Stroke, x: number, y: number): string =>
 
 const SHORT_MARK = 8;
 
+/** How far the bar line of a fragment's bar stands beyond its edge. */
+export const barOver = ({ fragment, spacing }: Desk): number => spacing.over.get(fragment.bar) ?? 0;
+
 /** The ruler under a fragment: its line, a mark a slot, longer at beats, and the counts. */
 export function ruler(desk: Desk, rows: Rows, labels: readonly CountLabel[]): string {
   const { fragment, spacing } = desk;
-  const width = widthOf(desk);
+  const width = widthOf(desk) + (fragment.last ? barOver(desk) : 0);
   const own = labels.filter(({ tick }) => holds(fragment, tick));
   const marks = own.map(({ tick, strong }) => {
     const from = strong ? rows.marks : rows.ruler - SHORT_MARK;

@@ -33,10 +33,10 @@ function bracketsInPiece(
   timeline: Timeline,
   names: readonly (string | null)[],
   bars: readonly WrittenBar[],
-  { pad, pixels }: Spacing,
+  { pad, pixels, over }: Spacing,
 ): Named[] {
   const reach = new Map(bars.flatMap(columnsOf).map((column) => [column.tick, column.left]));
-  const barEnds = new Set(bars.map((bar) => bar.tick + bar.ticks));
+  const barEnds = new Map(bars.map((bar) => [bar.tick + bar.ticks, over.get(bar.number) ?? 0]));
   const startOf = (tick: Ticks): number => pad + tick * pixels - (reach.get(tick) ?? SIZE.head) - 1;
   return timeline.cells.flatMap(({ tick, ticks }, i): Named[] => {
     const name = names[i];
@@ -44,7 +44,15 @@ function bracketsInPiece(
     const end = tick + ticks;
     const atBarLine = barEnds.has(end);
     const right = (atBarLine ? end * pixels : startOf(end)) - GAP;
-    return [{ left: startOf(tick), right, name, overhang: atBarLine ? OVERHANG_AT_BAR_LINE : OVERHANG }];
+    return [
+      {
+        left: startOf(tick),
+        right,
+        name,
+        overhang: atBarLine ? OVERHANG_AT_BAR_LINE : OVERHANG,
+        over: barEnds.get(end) ?? 0,
+      },
+    ];
   });
 }
 
@@ -55,18 +63,23 @@ interface Seen {
   left: number;
   right: number;
   width: number;
+  over: number;
 }
 
 function seenIn(named: Named, fragments: readonly WrittenFragment[], { pixels }: Spacing): Seen[] {
   return fragments.flatMap((fragment, index) => {
     const start = fragment.tick * pixels;
     const width = fragment.ticks * pixels;
-    const seen = { fragment, index, left: named.left - start, right: named.right - start, width };
+    const seen = { fragment, index, left: named.left - start, right: named.right - start, width, over: named.over ?? 0 };
     return seen.right > 0 && seen.left < width ? [seen] : [];
   });
 }
 
-const endsOf = ({ left, right, width }: Seen): [number, number] => [Math.max(left, 0), Math.min(right, width)];
+/** A bracket that ends with its bar ends at the bar line, also where that stands beyond the edge. */
+const endsOf = ({ left, right, width, over }: Seen): [number, number] => [
+  Math.max(left, 0),
+  right <= width ? right + over : width,
+];
 const widthOf = (seen: Seen): number => endsOf(seen)[1] - endsOf(seen)[0];
 
 /** The name over a part of a bracket that a line breaks: where it fits, and shortened over the widest part. */

@@ -7,6 +7,8 @@ export interface Named {
   name: string;
   /** How far its name may stand out on either side. */
   overhang: number;
+  /** How far its bar line stands beyond its picture, where it ends with a bar. */
+  over?: number;
 }
 
 /** Between a name and the end of its bracket. */

@@ -13,6 +13,8 @@ export interface Spacing {
   /** The length that one column of the page's grid stands for, and its width in tens of pixels. */
   unit: Ticks;
   tens: number;
+  /** How far the bar line stands beyond its picture's edge, by number of bar: into the room before the next note. */
+  over: ReadonlyMap<number, number>;
 }
 
 /** Room between a bar line and what stands after it. */
@@ -50,12 +52,34 @@ function needOfColumns(columns: Column[]): number[] {
   });
 }
 
-function needOfBarEnds(bars: readonly WrittenBar[], columns: Column[][], pad: number): number[] {
-  return columns.flatMap((own, i) => {
-    const last = own[own.length - 1];
-    const end = bars[i].tick + bars[i].ticks;
-    return last ? [apart(Math.max(last.right, last.flag) + BEFORE_BAR_LINE + pad, end - last.tick)] : [];
+/** Room that a bar line may take beyond the edge of its picture: up to the next bar's first note, or the end of the line. */
+function roomsOver(columns: Column[][], bars: readonly WrittenBar[], pad: number): number[] {
+  return bars.map((bar, i) => {
+    const next = columns[i + 1]?.[0];
+    const left = next && next.tick === bar.tick + bar.ticks ? next.left : SIZE.head;
+    return Math.max(0, pad - left - AFTER_BAR_LINE);
   });
+}
+
+const lastRight = (own: Column[]): number => Math.max(own[own.length - 1].right, own[own.length - 1].flag);
+
+function needOfBarEnds(bars: readonly WrittenBar[], columns: Column[][], pad: number): number[] {
+  const rooms = roomsOver(columns, bars, pad);
+  return columns.flatMap((own, i) => {
+    if (own.length === 0) return [];
+    const end = bars[i].tick + bars[i].ticks;
+    return [apart(lastRight(own) + BEFORE_BAR_LINE + pad - rooms[i], end - own[own.length - 1].tick)];
+  });
+}
+
+/** How far each bar line has to stand beyond its edge, so that it clears the last note. */
+function overEdges(bars: readonly WrittenBar[], columns: Column[][], pad: number, pixels: number): Map<number, number> {
+  const over = columns.map((own, i): [number, number] => {
+    if (own.length === 0) return [bars[i].number, 0];
+    const last = (bars[i].tick + bars[i].ticks - own[own.length - 1].tick) * pixels - pad;
+    return [bars[i].number, Math.max(0, lastRight(own) + BEFORE_BAR_LINE - last)];
+  });
+  return new Map(over);
 }
 
 function needOfCounts(labels: readonly CountLabel[]): number[] {
@@ -83,5 +107,6 @@ export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLab
   const perBeat = Math.ceil((least * whole) / (10 * MOST_TENS) - 1e-9);
   const unit = whole / 2 ** Math.max(0, Math.ceil(Math.log2(perBeat)));
   const tens = Math.ceil((least * unit) / 10 - 1e-9);
-  return { pad, pixels: (tens * 10) / unit, unit, tens };
+  const pixels = (tens * 10) / unit;
+  return { pad, pixels, unit, tens, over: overEdges(bars, columns, pad, pixels) };
 }
