@@ -1,5 +1,5 @@
 /** Makes the questions of a page answerable: a choice pressed or a word typed is judged at once. */
-import { plainAnswer } from '../../src/curriculum/questions.ts';
+import { plainAnswer } from '../../src/curriculum/plain-answer.ts';
 import { NOTHING_GIVEN, rightSays, wrongSays } from '../../src/words/questions.ts';
 import type { AnswerKind } from '../../src/words/questions.ts';
 

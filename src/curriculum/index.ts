@@ -32,15 +32,7 @@ export {
   type QuestionKind,
   type StrokeCount,
 } from './question-kinds.ts';
-export {
-  answerOf,
-  answersTaken,
-  answerText,
-  plainAnswer,
-  type Answer,
-  type AnswerResult,
-  type QuestionBar,
-} from './questions.ts';
+export { answerOf, answersTaken, answerText, type Answer, type AnswerResult, type QuestionBar } from './questions.ts';
 export {
   barOfAttributes,
   barOfExercise,
@@ -53,3 +45,4 @@ export {
   type CellLookup,
   type LaidBar,
 } from './bars.ts';
+export { plainAnswer } from './plain-answer.ts';

@@ -1,5 +1,6 @@
 import type { Hand, Phrase, Stroke, Timeline } from '../core/index.ts';
 import { countNames, resolution, sayCount } from '../core/index.ts';
+import { plainAnswer } from './plain-answer.ts';
 import type { QuestionAttributes } from './vocabulary.ts';
 import { QUESTION_RULES, STROKE_COUNTS, type QuestionKind, type StrokeCount } from './question-kinds.ts';
 
@@ -202,20 +203,6 @@ const NUMBER_WORDS =
 
 function numberAlso({ value }: Answer & { kind: 'number' }): string[] {
   return [String(value), NUMBER_WORDS[value] ?? String(value)];
-}
-
-/**
- * What is typed, without what makes no difference: capitals, "the", commas and a full stop, spare spaces, "and" for "&".
- *
- * @example `plainAnswer(' The A of 1. ')` is `'a of 1'`
- */
-export function plainAnswer(typed: string): string {
-  const words = typed
-    .toLowerCase()
-    .replace(/[.,!]/g, ' ')
-    .replace(/\band\b/g, '&')
-    .split(/\s+/);
-  return words.filter((word) => word !== '' && word !== 'the').join(' ');
 }
 
 const unique = <T>(list: T[]): T[] => [...new Set(list)];
