@@ -43,7 +43,12 @@ export interface Engraving {
   /** Bars, pickup included, and fragments in them. */
   bars: number;
   beats: number;
+  /** CSS pixels it takes at the least; where there are fewer, it scrolls. */
+  leastWidth: number;
 }
+
+/** CSS pixels to ten pixels of the drawing, at the least. */
+const LEAST_SCALE = 8;
 
 /** Everything about a piece that its pictures share. */
 interface Piece {
@@ -162,10 +167,16 @@ function barsHtml(piece: Piece, rows: Rows): string {
     .join('');
 }
 
+/** Whether a bar line stands so far beyond its picture that the line needs room for it. */
+const isLate = ({ over }: Spacing): boolean => Math.max(...over.values()) > 8;
+
+/** Tens of pixels at the end of a line, as the style sheet has them. */
+const endTens = ({ spacing }: Piece): number => (isLate(spacing) ? 2 : 0.8);
+
 function classesOf({ spacing, layouts, bars, staff }: Piece, headTens: number): string {
   const hang = bars[0].number === 0 ? bars[0].fragments.reduce((sum, f) => sum + f.ticks / spacing.unit, 0) : 0;
   const lines = layouts.map(({ kind, columns }) => `${kind}-${columns}`);
-  const late = Math.max(...spacing.over.values()) > 8 ? ['late'] : [];
+  const late = isLate(spacing) ? ['late'] : [];
   return [
     'score',
     staff,
@@ -199,5 +210,6 @@ export function engrave(timeline: Timeline, options: EngraveOptions = {}): Engra
     glyphs: [...piece.used].sort(),
     bars: piece.bars.length,
     beats: piece.desks.length,
+    leastWidth: (piece.layouts[0].columns * piece.spacing.tens + headTens + endTens(piece)) * LEAST_SCALE,
   };
 }

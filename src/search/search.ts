@@ -1,5 +1,6 @@
 import { INDEX_FOLDER, type FilterCounts, type Filters } from './filters.ts';
 import { loadPagefind, type Pagefind, type PagefindPage } from './pagefind.ts';
+import { askedSticking, loadStickings, searchStickings, type StickingEntry, type StickingFound } from './stickings.ts';
 
 /** A page that was found. */
 export interface Found {
@@ -18,7 +19,7 @@ export interface Found {
 export type SearchAnswer =
   { state: 'found'; results: Found[]; total: number } | { state: 'none' | 'empty' | 'missing' | 'failed' | 'stale' };
 
-/** Search by words over the pages of the site. */
+/** Search over the pages of the site, by words or, where what is asked is a sticking of two slots or more, by that. */
 export interface Search {
   /** Never rejects. Asks for at most `limit` pages. */
   search: (query: string, filters?: Filters, limit?: number) => Promise<SearchAnswer>;
@@ -33,9 +34,14 @@ const LIMIT = 20;
  * Opens the search of the site at a base path. Nothing is loaded before the first question; an index that could not be
  * loaded is tried again at the next one.
  */
-export function openSearch(base: string, load: (address: string) => Promise<Pagefind> = loadPagefind): Search {
+export function openSearch(
+  base: string,
+  load: (address: string) => Promise<Pagefind> = loadPagefind,
+  loadBars: (base: string) => Promise<StickingEntry[] | undefined> = loadStickings,
+): Search {
   const folder = `${base.replace(/\/$/, '')}/`;
   let opened: Promise<Pagefind | undefined> | undefined;
+  let stickings: Promise<StickingEntry[] | undefined> | undefined;
   let asked = 0;
 
   const open = async () => {
@@ -45,13 +51,29 @@ export function openSearch(base: string, load: (address: string) => Promise<Page
     return index;
   };
 
+  const byWords = async (words: string, filters: Filters, limit: number): Promise<SearchAnswer> => {
+    const index = await open();
+    return index ? ask(index, words, filters, limit) : { state: 'missing' };
+  };
+
+  /** Nothing where no sticking was asked for, or their index is not there. */
+  const byStrokes = async (words: string, { kind }: Filters, limit: number): Promise<SearchAnswer | undefined> => {
+    const sought = askedSticking(words);
+    const bars = sought && (await (stickings ??= loadBars(folder)));
+    if (!sought || !bars) {
+      stickings = undefined;
+      return undefined;
+    }
+    const all = searchStickings(bars, sought, { mirrored: true }).filter((one) => !kind || one.kind === kind);
+    const results = all.slice(0, limit).map((one) => foundBar(one, folder));
+    return all.length ? { state: 'found', results, total: all.length } : { state: 'none' };
+  };
+
   const search: Search['search'] = async (query, filters = {}, limit = LIMIT) => {
     const turn = (asked += 1);
     const words = query.trim();
     if (words === '' && Object.keys(filters).length === 0) return { state: 'empty' };
-    const index = await open();
-    if (!index) return { state: 'missing' };
-    const answer = await ask(index, words, filters, limit);
+    const answer = (await byStrokes(words, filters, limit)) ?? (await byWords(words, filters, limit));
     return turn === asked ? answer : { state: 'stale' };
   };
 
@@ -78,6 +100,12 @@ async function ask(index: Pagefind, words: string, filters: Filters, limit: numb
   } catch {
     return { state: 'failed' };
   }
+}
+
+function foundBar({ url, title, kind, text, mirrored }: StickingFound, folder: string): Found {
+  const escaped = text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+  const excerpt = mirrored ? `${escaped} (the other hand leads)` : escaped;
+  return { url: folder.replace(/\/$/, '') + url, title, excerpt, kind };
 }
 
 function foundPage({ url, excerpt, meta, filters }: PagefindPage): Found {

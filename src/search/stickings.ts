@@ -3,6 +3,7 @@ import {
   findSticking,
   parseSticking,
   printSticking,
+  slotCount,
   type MatchOptions,
   type Sticking,
 } from '../core/index.ts';
@@ -15,6 +16,12 @@ export interface StickingEntry {
   title: string;
   kind: (typeof KINDS)[number] | 'cell';
   texts: string[];
+}
+
+/** The sticking that someone asks for; nothing where words are asked for, or a letter alone. */
+export function askedSticking(words: string): Sticking | undefined {
+  const read = parseSticking(words);
+  return read.ok && slotCount(read.sticking.hands) > 1 ? read.sticking : undefined;
 }
 
 /** An entry that was found, and how. */

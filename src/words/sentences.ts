@@ -46,7 +46,7 @@ const GLOSSARY = {
 const SEARCH = {
   title: 'Search',
   description: 'Find lessons, exercises, rudiments and words.',
-  idea: 'Any word of the course: a rudiment, a count, a thing that will not come right.',
+  idea: 'Any word of the course: a rudiment, a count, a thing that will not come right. Or a sticking, like R L L.',
   failed: 'The search index did not load. That can be the connection, or it is missing from this copy of the site.',
   again: 'Try again',
   elsewhere: 'These lists hold everything there is to find:',

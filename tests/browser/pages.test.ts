@@ -18,6 +18,14 @@ test.describe('finding', () => {
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('The flam drag');
   });
 
+  test('a drummer types a sticking and finds what contains it', async ({ page }) => {
+    await page.goto('./search/?q=lR+LL+R');
+    await expect(main(page).getByRole('status')).toHaveText(/result/);
+    const found = main(page).getByRole('listitem').first();
+    await expect(found).toContainText('lR LL R');
+    await expect(main(page).getByRole('link', { name: 'Flam Drag', exact: true })).toBeVisible();
+  });
+
   test('a search can be sent: the address brings back its words and filters', async ({ page }) => {
     await page.goto('./search/?q=flam&part=6');
     await expect(page.getByRole('searchbox')).toHaveValue('flam');

@@ -33,7 +33,11 @@ function watch(context: BrowserContext, address: string): Watch {
   context.on('weberror', (error) => note(`uncaught: ${error.error().message}`));
   context.on('request', (request) => own(request.url()) || note(`request to another place: ${request.url()}`));
   context.on('response', (response) => response.status() < 400 || note(`${response.status()}: ${response.url()}`));
-  context.on('requestfailed', (request) => note(`failed: ${request.url()} ${request.failure()?.errorText}`));
+  // A request that the page itself gave up, because it was left or asked for something newer, has not failed.
+  context.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText;
+    if (why !== 'net::ERR_ABORTED') note(`failed: ${request.url()} ${why}`);
+  });
 
   return {
     get faults() {

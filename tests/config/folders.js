@@ -37,7 +37,7 @@ export const FOLDERS = {
   curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
   words: { path: 'src/words', may: ['core'] },
   search: { path: 'src/search', may: ['core'], packages: ['pagefind'] },
-  catalogue: { path: 'src/catalogue', may: ['curriculum', 'core', 'words'], packages: ['astro:content'] },
+  catalogue: { path: 'src/catalogue', may: ['curriculum', 'core'], packages: ['astro:content'] },
   build: {
     path: 'src/build',
     may: ['curriculum', 'core', 'words', 'search'],

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { openSearch } from '../../src/search/search.ts';
 import {
+  askedSticking,
   loadStickings,
   packStickings,
   searchStickings,
@@ -41,5 +43,35 @@ describe('the index of stickings', () => {
     expect(asked).toEqual(['/school/stickings.json']);
     expect(await loadStickings('/', serve(new Response('', { status: 404 })))).toBeUndefined();
     expect(await loadStickings('/', serve(new Response('not json')))).toBeUndefined();
+  });
+});
+
+describe('a search', () => {
+  const noWords = () => Promise.reject(new Error('words were asked for'));
+  const search = openSearch('/school/', noWords, () => Promise.resolve(entries));
+
+  it('tells a sticking from words', () => {
+    expect(['R L L', '>lR LL R', 'K R'].every((text) => askedSticking(text) !== undefined)).toBe(true);
+    expect(['roll', 'R', 'RLL', 'flam drag', ''].some((text) => askedSticking(text) !== undefined)).toBe(false);
+  });
+
+  it('for a sticking finds bars, under the base path, by either hand', async () => {
+    const answer = await search.search('lR LL R');
+    expect(answer).toMatchObject({ state: 'found', total: 1 });
+    expect(answer.state === 'found' && answer.results[0]).toMatchObject({
+      url: '/school/rudiments/flam-drag/',
+      excerpt: '&gt;lR LL R &gt;rL RR L',
+    });
+    const left = await search.search('R L L', { kind: 'exercise' });
+    expect(left.state === 'found' && left.results.map(({ excerpt }) => excerpt)).toEqual([
+      'K R L L R L L K',
+      '{L R R}4 (the other hand leads)',
+    ]);
+    expect(await search.search('H H H')).toEqual({ state: 'none' });
+  });
+
+  it('goes by words where there is no index of stickings', async () => {
+    const without = openSearch('/', noWords, () => Promise.resolve(undefined));
+    expect(await without.search('R L L')).toEqual({ state: 'missing' });
   });
 });
