@@ -27,7 +27,7 @@ export const LABELS = {
   search: 'Search',
   hearing: 'Hearing and strain',
   searchSite: 'This site',
-  searchField: 'Find a word or a sticking',
+  searchField: 'Word or sticking',
   searchButton: 'Find',
   lessonNav: 'Lessons before and after this one',
   previous: 'Before this',

@@ -70,7 +70,14 @@ function seenIn(named: Named, fragments: readonly WrittenFragment[], { pixels }:
   return fragments.flatMap((fragment, index) => {
     const start = fragment.tick * pixels;
     const width = fragment.ticks * pixels;
-    const seen = { fragment, index, left: named.left - start, right: named.right - start, width, over: named.over ?? 0 };
+    const seen = {
+      fragment,
+      index,
+      left: named.left - start,
+      right: named.right - start,
+      width,
+      over: named.over ?? 0,
+    };
     return seen.right > 0 && seen.left < width ? [seen] : [];
   });
 }
