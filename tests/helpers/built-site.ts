@@ -10,8 +10,8 @@ export interface BuiltSite {
   base: string;
 }
 
-/** The site as it is shipped. */
-export const PLAIN: BuiltSite = { root: join(ROOT, 'dist'), base: '/' };
+/** The site as it is shipped; BARWRIGHT_DIST names another folder it was built into. */
+export const PLAIN: BuiltSite = { root: process.env.BARWRIGHT_DIST ?? join(ROOT, 'dist'), base: '/' };
 
 /** The same site built for a folder of a school's server. */
 export const SCHOOL: BuiltSite = { root: join(ROOT, '.cache/school'), base: '/school/' };
