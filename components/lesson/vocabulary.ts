@@ -4,12 +4,21 @@ import Bar from './Bar.astro';
 import Caution from './Caution.astro';
 import Counts from './Counts.astro';
 import Exercise from './Exercise.astro';
+import Picture from './Picture.astro';
 import Question from './Question.astro';
 import Rudiment from './Rudiment.astro';
 import Term from './Term.astro';
+import Video from './Video.astro';
 
 /** Handed to a lesson when it is rendered. */
-export const lessonWords = { Bar, Exercise, Question, Counts, Caution, Term, Rudiment } satisfies Record<
-  WordName,
-  unknown
->;
+export const lessonWords = {
+  Bar,
+  Exercise,
+  Question,
+  Counts,
+  Caution,
+  Term,
+  Rudiment,
+  Picture,
+  Video,
+} satisfies Record<WordName, unknown>;

@@ -5,6 +5,7 @@ import { checkCells } from './content/check-bars.ts';
 import { checkCourse } from './content/check-course.ts';
 import { checkExercises, checkRudiments, checkTerms } from './content/check-entries.ts';
 import { checkLessons } from './content/check-lessons.ts';
+import { checkMedia } from './content/check-media.ts';
 import { checkReferences } from './content/check-references.ts';
 import { printFaults, sortFaults, type ContentFault } from './content/content-fault.ts';
 import { readLibrary, type Library } from './content/library.ts';
@@ -23,6 +24,7 @@ export function checkContent(root: string): ContentFault[] {
   checkRudiments(library);
   checkTerms(library);
   checkLessons(library);
+  checkMedia(library);
   checkCourse(library);
   for (const { page } of library.pages.values()) if (page) checkReferences(library, page);
   return sortFaults([...library.faults, ...missingFiles(library)]);

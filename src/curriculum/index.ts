@@ -3,13 +3,23 @@ export { cellSchema, type CellData } from './cell.ts';
 export { courseSchema, type CourseData, type PartData, type PlannedLesson } from './course.ts';
 export { exerciseSchema, type ExerciseData } from './exercise.ts';
 export { ID_PATTERN, ID_SAYS, LEADS, STAVES, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
-export { lessonSchema, LESSON_LINES, type LessonData } from './lesson.ts';
+export { lessonSchema, LESSON_LINES, type LessonData, type ListenData } from './lesson.ts';
+export { FILM_FILE, fileBeside, PICTURE_FILE, SHAPES, type PictureAttributes, type VideoAttributes } from './media.ts';
 export { pageSchema, type PageData } from './page.ts';
 export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
-export { siteSchema, type SiteData } from './site.ts';
+export { OWN_PARTS_FROM, siteSchema, type SiteData } from './site.ts';
 export { termSchema, type TermData } from './term.ts';
 export { handLoop, mainHands, otherHands, strokesOf, type PlainStroke } from './rudiment-hands.ts';
-export { inOrder, neighbours, type PlacedLesson } from './order.ts';
+export {
+  arrange,
+  inOrder,
+  neighbours,
+  withoutHidden,
+  type CourseSettings,
+  type PlacedLesson,
+  type PlacedPart,
+  type WrittenLesson,
+} from './order.ts';
 export { ADDRESSES, FIXED_PAGES, partAddress } from './addresses.ts';
 export {
   attributesOf,

@@ -1,6 +1,26 @@
 import { z } from 'astro/zod';
 import { grid, id, ids, line, meter, tempo, whole } from './fields.ts';
 
+const LISTEN_SAYS = 'a list of things to listen to, like [{ title: The march on our shelf, at: 1:24 }]';
+const MARK_SAYS = 'a time like 1:24 or 1:02:30';
+
+/** Something to listen to, in words of the school's own; none of it is a link. */
+const listen = z.strictObject(
+  {
+    title: line('what to listen to'),
+    /** Where in it, in minutes and seconds. */
+    at: z
+      .string({ error: MARK_SAYS })
+      .regex(/^\d{1,2}(:[0-5]\d){1,2}$/, { error: MARK_SAYS })
+      .optional(),
+    says: line('what to listen for, in a sentence', 300).optional(),
+  },
+  { error: 'something to listen to: { title, at, says }' },
+);
+
+/** Something to listen to. */
+export type ListenData = z.infer<typeof listen>;
+
 /** The front matter of a lesson, `content/lessons/NN-part/NN-id/index.mdx`. */
 export const lessonSchema = z.strictObject({
   /** Its address for ever: `/lessons/<id>/`. */
@@ -19,6 +39,8 @@ export const lessonSchema = z.strictObject({
   tempo: tempo(),
   rudiments: ids('rudiments'),
   terms: ids('terms of the glossary'),
+  /** What to listen to after the lesson; a school's own list. */
+  listen: z.array(listen, { error: LISTEN_SAYS }).default([]),
 });
 
 /** What a lesson's front matter says. */

@@ -15,6 +15,7 @@ import {
   TEMPO_LIMITS,
   whole,
 } from './fields.ts';
+import { pictureAttributes, videoAttributes } from './media.ts';
 import { QUESTION_KINDS } from './question-kinds.ts';
 
 /**
@@ -160,6 +161,20 @@ export const VOCABULARY = [
     attributes: z.strictObject({ id: id().describe('the id of the rudiment') }),
     children: 'nothing',
     example: '<Rudiment id="flam-drag" />',
+  },
+  {
+    name: 'Picture',
+    says: 'a picture that lies beside the lesson',
+    attributes: pictureAttributes,
+    children: 'nothing',
+    example: '<Picture file="./hands.jpg" text="Two hands over the drum, the left one low." />',
+  },
+  {
+    name: 'Video',
+    says: 'a film that lies beside the lesson; it plays when someone presses',
+    attributes: videoAttributes,
+    children: 'nothing',
+    example: '<Video file="./hands.mp4" text="Four flam drags, slowly, from the side." />',
   },
 ] as const satisfies readonly Word[];
 

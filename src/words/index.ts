@@ -5,3 +5,5 @@ export * from './sentences.ts';
 export * from './questions.ts';
 export * from './figures.ts';
 export * from './found.ts';
+export * from './media.ts';
+export * from './school.ts';

@@ -14,8 +14,8 @@ export const FOLDERS = {
 
   lesson: {
     path: 'components/lesson',
-    may: ['catalogue', 'engraving', 'core', 'islands', 'controls', 'words', 'curriculum'],
-    packages: ['astro', 'astro/types'],
+    may: ['catalogue', 'engraving', 'core', 'islands', 'controls', 'words', 'curriculum', 'styles'],
+    packages: ['astro', 'astro/types', 'astro:assets'],
   },
   islands: {
     path: 'components/islands',
@@ -25,7 +25,7 @@ export const FOLDERS = {
   controls: { path: 'components/controls', may: [], packages: ['svelte', 'svelte/*'] },
   page: {
     path: 'components/page',
-    may: ['islands', 'controls', 'curriculum', 'search', 'words'],
+    may: ['islands', 'controls', 'curriculum', 'search', 'words', 'styles'],
     packages: ['astro', 'astro/types', 'astro:assets', 'astro:transitions'],
   },
 
@@ -37,7 +37,7 @@ export const FOLDERS = {
   curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
   words: { path: 'src/words', may: ['core'] },
   search: { path: 'src/search', may: ['core'], packages: ['pagefind'] },
-  catalogue: { path: 'src/catalogue', may: ['curriculum', 'core'], packages: ['astro:content'] },
+  catalogue: { path: 'src/catalogue', may: ['curriculum', 'core'], packages: ['astro', 'astro:content'] },
   build: {
     path: 'src/build',
     may: ['curriculum', 'core', 'words', 'search'],

@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
 import { printFaults } from '../../src/build/content/content-fault.ts';
-import { EXERCISE, faultsOf, GOOD, LESSON, TEXT_LINE } from './plant.ts';
+import { BAR, EXERCISE, faultsOf, GOOD, lesson, LESSON, QUESTION, TEXT_LINE } from './plant.ts';
 import { also, cell, exercise } from './planted/planted.ts';
 import { BARS } from './planted/bars.ts';
 import { BYTES } from './planted/bytes.ts';
 import { FIELDS } from './planted/fields.ts';
 import { FORM } from './planted/form.ts';
 import { LINKS } from './planted/links.ts';
+import { MEDIA } from './planted/media.ts';
 import { NAMES } from './planted/names.ts';
 import { PLACES } from './planted/places.ts';
 import { QUESTIONS } from './planted/questions.ts';
 
-const PLANTED = [...BARS, ...FORM, ...NAMES, ...LINKS, ...QUESTIONS, ...FIELDS, ...PLACES, ...BYTES];
+const PLANTED = [...BARS, ...FORM, ...NAMES, ...LINKS, ...MEDIA, ...QUESTIONS, ...FIELDS, ...PLACES, ...BYTES];
 
 const place = (at: string) => (/:\d+:\d+$/.test(at) ? at : `${at}:1:1`);
 
@@ -34,6 +35,17 @@ test('line ends of Windows and a byte order mark are no fault, and places stay r
   expect(faultsOf({ [LESSON]: `\ufeff${windows}` })).toEqual([]);
   const [fault] = faultsOf({ [LESSON]: windows.replace('id="slow"', 'id="slwo"') });
   expect([fault.line, fault.column]).toEqual([TEXT_LINE + 4, 11]);
+});
+
+test('pictures, films and things to listen to are no fault where they are there', () => {
+  const beside = (name: string) => LESSON.replace('index.mdx', name);
+  const words =
+    '<Picture file="./hands.jpg" text="A hand." />\n\n<Video file="hands.mp4" text="A hand." captions="hands.vtt" />';
+  const said = lesson(`${words}\n\n${BAR}\n\n${QUESTION}`, {
+    listen: '[{ title: Marches, at: 1:24, says: The left. }]',
+  });
+  const files = { [beside('hands.jpg')]: 'jpg', [beside('hands.mp4')]: 'mp4', [beside('hands.vtt')]: 'WEBVTT' };
+  expect(faultsOf({ [LESSON]: said, ...files })).toEqual([]);
 });
 
 test('a comment in a lesson is no fault', () => {

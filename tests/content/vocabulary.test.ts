@@ -22,7 +22,11 @@ describe.each(VOCABULARY)('<$name>', (word) => {
 
   test('has an example that the checker takes', () => {
     const example = word.example.replace('flam-drag-slow', 'slow').replaceAll('diddle', 'cell');
-    const faults = faultsOf({ [LESSON]: lesson(`${BAR}\n\n${example}\n\n${BAR}\n\n${QUESTION}`) });
+    const beside = {
+      [LESSON.replace('index.mdx', 'hands.jpg')]: 'jpg',
+      [LESSON.replace('index.mdx', 'hands.mp4')]: 'mp4',
+    };
+    const faults = faultsOf({ [LESSON]: lesson(`${BAR}\n\n${example}\n\n${BAR}\n\n${QUESTION}`), ...beside });
     expect(faults, printFaults(faults)).toEqual([]);
   });
 

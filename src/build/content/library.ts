@@ -3,10 +3,12 @@ import {
   cellSchema,
   courseSchema,
   exerciseSchema,
+  FILM_FILE,
   ID_PATTERN,
   ID_SAYS,
   lessonSchema,
   pageSchema,
+  PICTURE_FILE,
   rudimentSchema,
   siteSchema,
   termSchema,
@@ -58,6 +60,8 @@ export interface Library {
   pages: Map<string, PageEntry>;
   /** Pictures beside the lessons and pages, relative to the root. */
   pictures: Set<string>;
+  /** Films beside the lessons and their captions, relative to the root. */
+  films: Set<string>;
   faults: ContentFault[];
 }
 
@@ -72,7 +76,6 @@ const KINDS = {
 const isKind = (name: string): name is keyof typeof KINDS => Object.hasOwn(KINDS, name);
 
 const LESSON_PATH = 'lessons/NN-part/NN-lesson/index.mdx';
-const PICTURE = /\.(png|jpe?g|svg|webp|avif)$/i;
 
 /** Reads every content file. */
 export function readLibrary(files: readonly FoundFile[]): Library {
@@ -84,6 +87,7 @@ export function readLibrary(files: readonly FoundFile[]): Library {
     lessons: [],
     pages: new Map(),
     pictures: new Set(),
+    films: new Set(),
     faults: [],
   };
   files.forEach((found) => shelve(library, found));
@@ -165,9 +169,10 @@ function judgeYaml<T>(
 
 function shelveLesson(library: Library, found: FoundFile): void {
   const { file, steps, path } = found;
-  if (steps.length === 4 && PICTURE.test(steps[3])) return void library.pictures.add(file);
+  if (steps.length === 4 && PICTURE_FILE.test(steps[3])) return void library.pictures.add(file);
+  if (steps.length === 4 && FILM_FILE.test(steps[3])) return void library.films.add(file);
   if (steps.length !== 4 || steps[3] !== 'index.mdx')
-    return misplaced(library, found, `a lesson is content/${LESSON_PATH}, with its pictures beside it`);
+    return misplaced(library, found, `a lesson is content/${LESSON_PATH}, with its pictures and films beside it`);
   const entry: LessonEntry = { id: steps[2].replace(/^\d+-/, ''), file, steps };
   const read = readText(file, path);
   if ('fault' in read) library.faults.push(read.fault);
@@ -186,7 +191,7 @@ function fillLesson(library: Library, entry: LessonEntry, lesson: LessonFile): v
 
 function shelvePage(library: Library, found: FoundFile): void {
   const { file, steps, path } = found;
-  if (PICTURE.test(steps[1])) return void library.pictures.add(file);
+  if (PICTURE_FILE.test(steps[1])) return void library.pictures.add(file);
   if (!steps[1].endsWith('.md')) return misplaced(library, found, 'files in content/pages end in .md');
   const entry: PageEntry = { id: steps[1].replace(/\.md$/, ''), file };
   checkId(library, file, entry.id);
