@@ -1,0 +1,98 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { BAR, GOOD, lesson, LESSON, planted, QUESTION } from '../content/plant.ts';
+import { buildContent } from '../helpers/small-site.ts';
+
+const beside = (name: string) => LESSON.replace('index.mdx', name);
+
+const WORDS = [
+  '<Picture file="./hands.jpg" text="Two hands, the left one low." caption="Ready." />',
+  '<Video file="./hands.mp4" text="Four of them, from the side." poster="hands.jpg" captions="hands.vtt" />',
+  '<Video file="./hands.mp4" text="The same once more." shape="4:3" />',
+];
+
+const LISTEN = '[{ title: The march on our shelf, at: 1:24, says: The left hand. }, { title: A door that shuts }]';
+
+let html = '';
+let files: Record<string, number> = {};
+
+beforeAll(async () => {
+  const jpg = await sharp({ create: { width: 2400, height: 1600, channels: 3, background: '#a8431a' } })
+    .jpeg()
+    .toBuffer();
+  const tree = {
+    ...GOOD,
+    [LESSON]: lesson([BAR, ...WORDS, QUESTION].join('\n\n'), { listen: LISTEN }),
+    [beside('hands.jpg')]: new Uint8Array(jpg),
+    [beside('hands.mp4')]: 'no film, and nobody looks into it',
+    [beside('hands.vtt')]: 'WEBVTT\n',
+  };
+  await planted(tree, async (root) => {
+    await buildContent(root);
+    html = readFileSync(join(root, 'dist/lessons/first/index.html'), 'utf8');
+    const assets = join(root, 'dist/_astro');
+    files = Object.fromEntries(
+      readdirSync(assets).map((name) => [`/_astro/${name}`, statSync(join(assets, name)).size]),
+    );
+  });
+}, 120_000);
+
+const element = (pattern: RegExp) => pattern.exec(html)?.[0] ?? '';
+const attribute = (text: string, name: string) => new RegExp(`\\b${name}="([^"]*)"`).exec(text)?.[1];
+
+describe('a picture', () => {
+  const picture = () => element(/<img [^>]*Two hands[^>]*>/);
+
+  test('keeps its room before it is there', () => {
+    const [width, height] = ['width', 'height'].map((name) => Number(attribute(picture(), name)));
+    expect(width / height).toBeCloseTo(1.5, 2);
+  });
+
+  test('comes in several sizes, none wider than a page needs, all of them files of the site', () => {
+    const offered = attribute(picture(), 'srcset')!.split(', ');
+    expect(offered.map((one) => one.split(' ')[1])).toEqual(['480w', '960w', '1440w', '1920w']);
+    for (const one of offered) expect(files).toHaveProperty([one.split(' ')[0]]);
+  });
+
+  test('says what it shows, and has its line', () => {
+    expect(attribute(picture(), 'alt')).toBe('Two hands, the left one low.');
+    expect(html).toMatch(/<figcaption>Ready\.<\/figcaption>/);
+  });
+});
+
+describe('a film', () => {
+  const film = () => element(/<video [^>]*Four of them[\s\S]*?<\/video>/);
+
+  test('has controls and a name, loads nothing by itself and never starts by itself', () => {
+    expect(film()).toMatch(/<video controls playsinline preload="none" aria-label="Four of them, from the side\."/);
+    expect(html).not.toMatch(/autoplay/);
+  });
+
+  test('its file, its poster and its captions are files of the site', () => {
+    for (const name of ['src', 'poster']) expect(files).toHaveProperty([attribute(film(), name)!]);
+    expect(files).toHaveProperty([attribute(element(/<track [^>]*>/), 'src')!]);
+  });
+
+  test('keeps its room: that of its poster, or the shape that is said', () => {
+    expect(Number(attribute(film(), 'width')) / Number(attribute(film(), 'height'))).toBeCloseTo(1.5, 2);
+    expect(element(/<video [^>]*once more[^>]*>/)).toMatch(/width="960" height="720"/);
+  });
+
+  test('has a line of words, which stands for it on paper', () => {
+    expect(html).toMatch(/<figcaption>[\s\S]*?print-only[\s\S]*?Four of them, from the side\.[\s\S]*?<\/figcaption>/);
+  });
+});
+
+test('what to listen to stands behind the lesson', () => {
+  const section = element(/<section class="listen">[\s\S]*?<\/section>/);
+  expect(section).toMatch(/Listen to/);
+  expect(section).toMatch(/The march on our shelf[\s\S]*1:24[\s\S]*The left hand\./);
+  expect(section).toMatch(/A door that shuts/);
+  expect(section).not.toMatch(/href/);
+});
+
+test('the page asks no other host for anything', () => {
+  expect(html).not.toMatch(/(?:src|srcset|poster)="(?:https?:)?\/\//);
+});
