@@ -7,3 +7,4 @@ export * from './bars.ts';
 export * from './text.ts';
 export * from './stickings.ts';
 export * from './files.ts';
+export * from './practice.ts';

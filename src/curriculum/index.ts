@@ -56,3 +56,13 @@ export {
   type LaidBar,
 } from './bars.ts';
 export { plainAnswer } from './plain-answer.ts';
+export {
+  exerciseFacts,
+  INGREDIENTS,
+  PLAYED_BY,
+  type ExerciseFacts,
+  type FactSource,
+  type Ingredient,
+  type PlayedBy,
+} from './exercise-facts.ts';
+export { ladders, type LadderExercise, type LadderLesson } from './ladders.ts';
