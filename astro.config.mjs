@@ -5,6 +5,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
+import { listedPages } from './src/build/listed.ts';
 import { searchIndex } from './src/build/search-index.ts';
 import { wanted } from './src/build/wanted.ts';
 
@@ -63,6 +64,7 @@ const csp = {
 };
 
 const base = process.env.SITE_BASE || '/';
+const listed = listedPages();
 
 export default defineConfig({
   site: process.env.SITE_URL || 'https://example.org',
@@ -84,5 +86,5 @@ export default defineConfig({
   vite: {
     build: { rolldownOptions: { onLog: withoutEmptyWarnings, treeshake: { moduleSideEffects: [PURE] } } },
   },
-  integrations: [contentCheck(), mdx(), svelte(), wanted(), sitemap(), searchIndex()],
+  integrations: [contentCheck(), mdx(), svelte(), wanted(), listed, sitemap({ filter: listed.filter }), searchIndex()],
 });

@@ -16,7 +16,7 @@ import {
   type QuestionAttributes,
   type StaffName,
 } from '../curriculum/index.ts';
-import { getCells, getExercise, getRudiment, getTerm } from './collections.ts';
+import { getCells, getExercise, getRudiment, getTerm, schoolNames } from './collections.ts';
 
 /** A bar laid out for the page. */
 export interface Bar {
@@ -31,7 +31,9 @@ export interface Bar {
 
 /** Lays a bar. Throws with `where` in the message for what the content checker should have stopped. */
 export async function barOf(spec: BarSpec, where: string): Promise<Bar> {
-  return lay(spec, await getCells(), where);
+  const bar = lay(spec, await getCells(), where);
+  const schoolName = await schoolNames();
+  return { ...bar, names: bar.names.map((name) => name && schoolName(name)) };
 }
 
 function lay(spec: BarSpec, cellOf: CellLookup, where: string): Bar {

@@ -1,5 +1,7 @@
 import { getCollection, getEntry, type CollectionEntry } from 'astro:content';
 import { handLoop, type CellLookup } from '../curriculum/index.ts';
+import { once } from './once.ts';
+import { getSite } from './site.ts';
 
 /** An exercise with its id. */
 export type ExerciseEntry = CollectionEntry<'exercises'>;
@@ -10,20 +12,47 @@ export type TermEntry = CollectionEntry<'glossary'>;
 /** A page of text. */
 export type PageEntry = CollectionEntry<'pages'>;
 
-/** The exercises, by title. */
-export async function getExercises(): Promise<ExerciseEntry[]> {
-  return (await getCollection('exercises')).sort((a, b) => a.data.title.localeCompare(b.data.title, 'en'));
+const allExercises = once(async () =>
+  (await getCollection('exercises')).sort((a, b) => a.data.title.localeCompare(b.data.title, 'en')),
+);
+
+/** Whether the school hides an exercise: it is listed nowhere and left out of lessons. */
+export const isHiddenExercise = async (id: string): Promise<boolean> => (await getSite()).hide.exercises.includes(id);
+
+const shownExercises = once(async () => {
+  const { exercises } = (await getSite()).hide;
+  return (await allExercises()).filter(({ id }) => !exercises.includes(id));
+});
+
+/** The exercises that are shown, by title. */
+export const getExercises = async (): Promise<ExerciseEntry[]> => [...(await shownExercises())];
+
+/** Every exercise, those the school hides too: their pages stay where they were, so that no link to them breaks. */
+export async function everyExercise(): Promise<{ exercise: ExerciseEntry; hidden: boolean }[]> {
+  const { exercises } = (await getSite()).hide;
+  return (await allExercises()).map((exercise) => ({ exercise, hidden: exercises.includes(exercise.id) }));
 }
 
+const allRudiments = once(async () => (await getCollection('rudiments')).sort((a, b) => a.data.number - b.data.number));
+
 /** The forty rudiments, by number. */
-export async function getRudiments(): Promise<RudimentEntry[]> {
-  return (await getCollection('rudiments')).sort((a, b) => a.data.number - b.data.number);
+export const getRudiments = async (): Promise<RudimentEntry[]> => [...(await allRudiments())];
+
+const allTerms = once(async () => {
+  const schoolName = await schoolNames();
+  return (await getCollection('glossary'))
+    .map((entry) => withSchoolName(entry, schoolName(entry.data.term)))
+    .sort((a, b) => a.data.term.localeCompare(b.data.term, 'en'));
+});
+
+/** A term that is the name of a cell goes by the school's name for that cell too. */
+function withSchoolName(entry: TermEntry, name: string): TermEntry {
+  const { term, also } = entry.data;
+  return name === term ? entry : { ...entry, data: { ...entry.data, also: [...also, name] } };
 }
 
 /** The glossary, by term. */
-export async function getTerms(): Promise<TermEntry[]> {
-  return (await getCollection('glossary')).sort((a, b) => a.data.term.localeCompare(b.data.term, 'en'));
-}
+export const getTerms = async (): Promise<TermEntry[]> => [...(await allTerms())];
 
 /** One exercise. Throws where there is none of that id. */
 export const getExercise = async (id: string): Promise<ExerciseEntry> =>
@@ -32,17 +61,48 @@ export const getExercise = async (id: string): Promise<ExerciseEntry> =>
 export const getRudiment = async (slug: string): Promise<RudimentEntry> =>
   found(await getEntry('rudiments', slug), 'rudiment', slug);
 /** One term. Throws where there is none of that id. */
-export const getTerm = async (id: string): Promise<TermEntry> => found(await getEntry('glossary', id), 'term', id);
+export const getTerm = async (id: string): Promise<TermEntry> =>
+  found(
+    (await allTerms()).find((term) => term.id === id),
+    'term',
+    id,
+  );
 
 function found<T>(entry: T | undefined, what: string, id: string): T {
   if (entry === undefined) throw new Error(`there is no ${what} "${id}"`);
   return entry;
 }
 
+/** A cell as the school's players know it. */
+export interface NamedCell {
+  /** What they call it. */
+  name: string;
+  /** The name in its file, where the school's is another. */
+  elsewhere?: string;
+  sticking: string;
+}
+
+/** All cells by their ids, under the names the school gives them. */
+export const getNamedCells = once(async () => {
+  const { aliases } = await getSite();
+  const named = (await getCollection('cells')).map(({ id, data: { name, sticking } }): [string, NamedCell] => {
+    const alias = aliases[id] ?? name;
+    return [id, alias === name ? { name, sticking } : { name: alias, elsewhere: name, sticking }];
+  });
+  return new Map(named) as ReadonlyMap<string, NamedCell>;
+});
+
 /** The names and texts of all cells. */
 export async function getCells(): Promise<CellLookup> {
-  const cells = new Map((await getCollection('cells')).map(({ id, data }) => [id, data]));
+  const cells = await getNamedCells();
   return (id) => cells.get(id);
+}
+
+/** What to write over a bracket: the school's name where a bar gives a cell the name of its file. */
+export async function schoolNames(): Promise<(name: string) => string> {
+  const cells = [...(await getNamedCells()).values()];
+  const names = new Map(cells.flatMap(({ name, elsewhere }) => (elsewhere ? [[elsewhere, name]] : [])));
+  return (name) => names.get(name) ?? name;
 }
 
 /** The rudiments whose hands do the same as this one's when both are played round and round, grace notes left out. */

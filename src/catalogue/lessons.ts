@@ -1,66 +1,92 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
-import { inOrder, neighbours, type PlacedLesson } from '../curriculum/index.ts';
-import { getCourse } from './site.ts';
+import { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from '../curriculum/index.ts';
+import { once } from './once.ts';
+import { getCourse, getSite } from './site.ts';
 
-/** A lesson with its text. */
+/** A lesson with its text; its `part` and `order` are where it stands on this site. */
 export type LessonEntry = CollectionEntry<'lessons'>;
 
-/** A lesson of the plan: its entry where it is written, none where it is still coming. */
+/** A lesson of the course: its entry where it is written, none where it is still coming. */
 export interface CourseLesson extends PlacedLesson {
   entry?: LessonEntry;
 }
 
 /** A part of the course with its lessons, written or coming. */
-export interface CoursePart {
-  number: number;
-  title: string;
-  idea: string;
+export interface CoursePart extends PlacedPart {
   lessons: CourseLesson[];
 }
 
-/** The lessons that are written, in the order they are taken. */
-export async function getLessons(): Promise<LessonEntry[]> {
-  const lessons = await getCollection('lessons');
-  return lessons.sort((a, b) => a.data.part - b.data.part || a.data.order - b.data.order);
-}
+/** The whole course with what the school hides, and without. */
+const courses = once(async () => {
+  const [course, site, entries] = await Promise.all([getCourse(), getSite(), getCollection('lessons')]);
+  const byId = new Map(entries.map((entry) => [entry.data.id, entry]));
+  const all = arrange(
+    course,
+    site,
+    entries.map(({ data }) => data),
+  );
+  return { all: withEntries(all, byId), shown: withEntries(withoutHidden(all, site), byId) };
+});
 
-/** The parts of the course in order, each with its lessons. */
-export async function getParts(): Promise<CoursePart[]> {
-  const [course, written] = await Promise.all([getCourse(), getLessons()]);
-  const byId = new Map(written.map((entry) => [entry.data.id, entry]));
-  const lessons = inOrder(course).map((lesson) => withEntry(lesson, byId.get(lesson.id)));
-  return course.parts.map(({ number, title, idea }) => ({
-    number,
-    title,
-    idea,
-    lessons: lessons.filter((lesson) => lesson.part === number),
+function withEntries(parts: readonly PlacedPart[], byId: ReadonlyMap<string, LessonEntry>): CoursePart[] {
+  return parts.map((part) => ({
+    ...part,
+    lessons: part.lessons.map((lesson) => withEntry(lesson, byId.get(lesson.id))),
   }));
 }
 
-/** A lesson that is written is called what it calls itself. */
+/** A lesson that is written is called what it calls itself, and stands where the school has put it. */
 function withEntry(lesson: PlacedLesson, entry: LessonEntry | undefined): CourseLesson {
-  return entry ? { ...lesson, title: entry.data.title, idea: entry.data.idea, entry } : lesson;
+  if (!entry) return lesson;
+  const { part, order } = lesson;
+  const { title, idea } = entry.data;
+  return { ...lesson, title, idea, entry: { ...entry, data: { ...entry.data, part, order } } };
 }
 
-/** The part a lesson belongs to. Throws RangeError for a number that no part has. */
+const writtenOf = (parts: readonly CoursePart[]): LessonEntry[] =>
+  parts.flatMap(({ lessons }) => lessons.flatMap(({ entry }) => entry ?? []));
+
+const shownLessons = once(async () => writtenOf((await courses()).shown));
+
+/** The lessons that are written and shown, in the order they are taken. */
+export const getLessons = async (): Promise<LessonEntry[]> => [...(await shownLessons())];
+
+/**
+ * Every lesson that is written, those the school hides too: their pages stay where they were, so that no link to them
+ * breaks, and are listed nowhere.
+ */
+export async function everyLesson(): Promise<{ lesson: LessonEntry; hidden: boolean }[]> {
+  const { all, shown } = await courses();
+  const visible = new Map(writtenOf(shown).map((lesson) => [lesson.data.id, lesson]));
+  return writtenOf(all).map((lesson) => ({
+    lesson: visible.get(lesson.data.id) ?? lesson,
+    hidden: !visible.has(lesson.data.id),
+  }));
+}
+
+/** The parts of the course in order, each with its lessons, without what the school hides. */
+export const getParts = async (): Promise<CoursePart[]> => [...(await courses()).shown];
+
+/** The part a lesson belongs to, hidden or not. Throws RangeError for a number that no part has. */
 export async function getPart(number: number): Promise<CoursePart> {
-  const part = (await getParts()).find((one) => one.number === number);
+  const { all, shown } = await courses();
+  const part = [...shown, ...all].find((one) => one.number === number);
   if (!part) throw new RangeError(`there is no part ${number}`);
   return part;
 }
 
-/** The written lessons before and after one, across the parts. */
+/** The written lessons before and after one, across the parts; none around a hidden one. */
 export async function lessonNeighbours(id: string): Promise<{ previous?: LessonEntry; next?: LessonEntry }> {
-  return neighbours(await getLessons(), id);
+  return neighbours(await shownLessons(), id);
 }
 
 /** The lessons whose text has an exercise in it. */
 export async function lessonsWithExercise(id: string): Promise<LessonEntry[]> {
   const tag = new RegExp(`<Exercise\\s+id="${id}"`);
-  return (await getLessons()).filter(({ body }) => tag.test(body ?? ''));
+  return (await shownLessons()).filter(({ body }) => tag.test(body ?? ''));
 }
 
 /** The lessons that name a rudiment or a term in their front matter. */
 export async function lessonsAbout(kind: 'rudiments' | 'terms', id: string): Promise<LessonEntry[]> {
-  return (await getLessons()).filter(({ data }) => data[kind].includes(id));
+  return (await shownLessons()).filter(({ data }) => data[kind].includes(id));
 }

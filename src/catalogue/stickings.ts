@@ -1,6 +1,5 @@
-import { getCollection } from 'astro:content';
 import { ADDRESSES, barOfExercise, barRequest, cellIds, type CellLookup } from '../curriculum/index.ts';
-import { getCells, getExercises, getRudiments } from './collections.ts';
+import { getCells, getExercises, getNamedCells, getRudiments } from './collections.ts';
 import { getLessons } from './lessons.ts';
 
 /** Something with bars: where it stands, what it is called, and the texts of its bars. */
@@ -34,12 +33,11 @@ async function rudimentBars(): Promise<WithBars[]> {
 
 /** A cell has no page of its own; it leads to the exercises that are made of it, or to the lesson that shows it. */
 async function cellBars(): Promise<WithBars[]> {
-  const [cells, exercises] = await Promise.all([getCollection('cells'), getExercises()]);
-  return cells.flatMap(({ id, data }) => {
+  const [cells, exercises] = await Promise.all([getNamedCells(), getExercises()]);
+  return [...cells].flatMap(([id, { name, elsewhere, sticking }]) => {
     const used = exercises.find((exercise) => exercise.data.cells?.includes(id));
-    return used
-      ? [{ kind: 'cell' as const, url: ADDRESSES.exercise(used.id), title: data.name, texts: [data.sticking] }]
-      : [];
+    const title = elsewhere ? `${name} (${elsewhere})` : name;
+    return used ? [{ kind: 'cell' as const, url: ADDRESSES.exercise(used.id), title, texts: [sticking] }] : [];
   });
 }
 

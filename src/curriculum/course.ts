@@ -1,5 +1,6 @@
 import { z } from 'astro/zod';
 import { id, line, whole } from './fields.ts';
+import { OWN_PARTS_FROM } from './site.ts';
 
 const plannedLesson = z.strictObject(
   { id: id(), title: line('a short title', 80), idea: line('the one idea of the lesson, in a sentence', 240) },
@@ -8,7 +9,7 @@ const plannedLesson = z.strictObject(
 
 const part = z.strictObject(
   {
-    number: whole(1, 99, 'the number of the part'),
+    number: whole(1, OWN_PARTS_FROM - 1, 'the number of the part'),
     title: line('the title of the part', 80),
     idea: line('what the part is about, in a sentence', 300),
     /** In the order they are taken. */
