@@ -5,8 +5,12 @@ export const ADDRESSES = {
   exercises: '/exercises/',
   rudiments: '/rudiments/',
   glossary: '/glossary/',
+  barMath: '/bar-math/',
+  puzzles: '/puzzles/',
   search: '/search/',
   hearing: '/hearing/',
+  privacy: '/privacy/',
+  write: '/write/',
   lesson: (id: string) => `/lessons/${id}/`,
   exercise: (id: string) => `/exercises/${id}/`,
   rudiment: (slug: string) => `/rudiments/${slug}/`,
@@ -21,6 +25,8 @@ export const FIXED_PAGES: readonly string[] = [
   ADDRESSES.rudiments,
   ADDRESSES.glossary,
   ADDRESSES.search,
+  ADDRESSES.privacy,
+  ADDRESSES.write,
 ];
 
 /** The address of a lesson's part in the contents. */
