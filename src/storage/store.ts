@@ -1,8 +1,6 @@
+import { browserArea, keyOf, putAside, type StorageArea } from './keys.ts';
 import { DEFAULTS, emptyStored, readStored } from './shape.ts';
 import type { ExerciseMemory, SiteSettings, Stored } from './shape.ts';
-
-/** The part of the browser's `Storage` that is used. */
-export type StorageArea = Pick<Storage, 'getItem' | 'setItem'>;
 
 /** What a player's browser remembers; every call works where nothing can be kept, for as long as the page is open. */
 export interface PlayerStore {
@@ -36,9 +34,6 @@ export interface StorageOptions {
   events?: Pick<Window, 'addEventListener'>;
 }
 
-/** Copies of unreadable data that are kept, at most. */
-const ASIDES = 9;
-
 /**
  * Opens the player's own data; never throws, however the browser answers.
  *
@@ -47,18 +42,9 @@ const ASIDES = 9;
  */
 export function openStorage(options: StorageOptions = {}): PlayerStore {
   const area = 'area' in options ? options.area : browserArea();
-  const key = `barwright:${options.base ?? import.meta.env?.BASE_URL ?? '/'}`;
+  const key = keyOf(options.base ?? import.meta.env?.BASE_URL ?? '/');
   const events = options.events ?? (typeof window === 'undefined' ? undefined : window);
   return storeOver(new Shelf(area, key), key, events);
-}
-
-/** Reading the property alone throws where the browser blocks it. */
-function browserArea(): StorageArea | undefined {
-  try {
-    return globalThis.localStorage;
-  } catch {
-    return undefined;
-  }
 }
 
 function storeOver(shelf: Shelf, key: string, events: StorageOptions['events']): PlayerStore {
@@ -148,13 +134,4 @@ class Shelf {
       this.persistent = false;
     }
   }
-}
-
-/** Keeps a text that could not be read whole under a key of its own; throws where there is no room, so that nothing is overwritten. */
-function putAside(area: StorageArea, key: string, text: string): void {
-  const names = Array.from({ length: ASIDES }, (_, index) => `${key}:aside:${index + 1}`);
-  if (names.some((name) => area.getItem(name) === text)) return;
-  const free = names.find((name) => area.getItem(name) === null);
-  if (!free) throw new RangeError(`Nowhere to keep unreadable data aside: ${ASIDES} copies are kept, and no more`);
-  area.setItem(free, text);
 }

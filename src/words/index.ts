@@ -7,3 +7,6 @@ export * from './figures.ts';
 export * from './found.ts';
 export * from './media.ts';
 export * from './school.ts';
+export * from './exercises.ts';
+export * from './progress.ts';
+export * from './privacy.ts';

@@ -26,6 +26,8 @@ export const LABELS = {
   glossary: 'Glossary',
   search: 'Search',
   hearing: 'Hearing and strain',
+  privacy: 'Privacy',
+  write: 'Write your own lesson',
   searchSite: 'This site',
   searchField: 'Word or sticking',
   searchButton: 'Find',

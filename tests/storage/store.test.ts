@@ -2,34 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { openStorage, DEFAULTS, type StorageArea } from '../../src/storage/index.ts';
 import { readStored } from '../../src/storage/shape.ts';
+import { blocked, FakeArea } from './areas.ts';
 
 const KEY = 'barwright:/';
-
-/** A storage area as browsers have it, with room for so many characters. */
-class FakeArea implements StorageArea {
-  readonly kept = new Map<string, string>();
-  room: number;
-  constructor(kept: Record<string, string> = {}, room = Infinity) {
-    Object.entries(kept).forEach(([key, text]) => this.kept.set(key, text));
-    this.room = room;
-  }
-  getItem(key: string): string | null {
-    return this.kept.get(key) ?? null;
-  }
-  setItem(key: string, text: string): void {
-    if (text.length > this.room) throw new DOMException('full', 'QuotaExceededError');
-    this.kept.set(key, text);
-  }
-}
-
-const blocked: StorageArea = {
-  getItem() {
-    throw new DOMException('blocked', 'SecurityError');
-  },
-  setItem() {
-    throw new DOMException('blocked', 'SecurityError');
-  },
-};
 
 const open = (area: StorageArea | undefined, events?: Pick<Window, 'addEventListener'>) =>
   openStorage({ area, base: '/', events });

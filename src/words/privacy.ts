@@ -1,0 +1,118 @@
+/** What the page on privacy says. Parents read it: short words, nothing promised that is not so. */
+
+/** Each thing that the browser keeps, by its name in the stored shape; a test holds the two together. */
+export const KEPT = {
+  exercises: 'The tempo and the lead you chose for an exercise or a bar.',
+  site: 'How you like every bar played:',
+  done: 'Which lessons you marked as done.',
+  last: 'Which lesson you read last, so that the first page can take you back to it.',
+} as const;
+
+/** The settings in that, by their names in the stored shape. */
+export const SETTINGS_KEPT = {
+  flamMs: 'flam width',
+  flams: 'how flams are written',
+  swing: 'swing',
+  click: 'the metronome',
+  countIn: 'the count-in',
+  check: 'the check pattern',
+  loop: 'repeating',
+  heard: 'which hands are heard',
+  heights: 'stroke heights',
+  counts: 'the count in large figures',
+} as const;
+
+/**
+ * The text of the page for one school.
+ *
+ * @example privacyWords('Pebblewick Music Room').idea // 'Nothing you do here leaves this device.'
+ */
+export function privacyWords(school: string) {
+  return {
+    title: 'Privacy',
+    description: 'What this site keeps, where it stays, how to see it and how to delete it.',
+    idea: 'Nothing you do here leaves this device.',
+    leaves: 'What leaves this device',
+    nothing: `No cookies, no accounts, no counting of visitors. The pages ask no other site for anything. Nobody at the ${school} can see what you play, how fast, or which lessons you read.`,
+    logs: 'A web server has to know which page is asked for. Whoever runs the one that holds these pages may keep the ordinary log of it: page, time, network address. Ask the school how long.',
+    stays: 'What stays in this browser',
+    staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
+    noMore:
+      'That is all. No name, no age, no dates, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
+    own: 'See it, save it, delete it',
+    noScript:
+      'Showing and deleting it on this page needs JavaScript, which is off or did not load. You can delete it in the browser’s own settings: look for “site data” or “browsing data”, find this site in the list, and delete what it holds. In a private window everything goes when the window is closed.',
+    other:
+      'It is there for everybody who uses this browser on this device, and for nobody else. Another device begins with nothing; take a saved file there to go on where you were.',
+  };
+}
+
+/** What stands on the part of the page that shows and deletes. */
+export const OWN_DATA = {
+  looking: 'Looking …',
+  nothing: 'This browser keeps nothing of this site now.',
+  keeps: 'This browser keeps now:',
+  blocked: 'This browser lets the site keep nothing, so there is nothing to show or to delete.',
+  word: 'Show it word for word',
+  unread: 'Put aside, because it could not be read',
+  save: 'Save it to a file',
+  take: 'Take from a file',
+  takeHow:
+    'What is in the file is added: where both say something of the same exercise, the file goes before; what is only here stays.',
+  undo: 'Undo',
+  erase: 'Delete everything',
+  sure: 'Delete all of it, for everybody who uses this browser? Only a saved file brings it back.',
+  yes: 'Delete',
+  no: 'Keep it',
+  erased: 'Deleted. This browser keeps nothing of this site any more, until you read or play on.',
+  refused: 'The browser did not let go of it. Delete it in the browser’s own settings, under site data.',
+  saved: 'Saved among your downloads.',
+  undone: 'Undone. Everything is as it was before the file.',
+  full: 'There is no room for it in this browser. Everything is as it was.',
+  taken: 'Taken.',
+  takenPart: 'Taken, all but a part of the file that could not be read.',
+} as const;
+
+/** Why a file is not taken; the reasons are the storage's own. */
+const FILE_FAULTS = {
+  'too-large': 'That file is too large to be one of this site’s.',
+  'no-data': 'That file could not be read. It may be another kind of file, or only half of it arrived.',
+  'not-ours': 'That file is not one that this site has saved.',
+  newer: 'That file comes from a newer version of this site than this one can read.',
+} as const;
+
+/**
+ * Why a file is not taken, and that nothing is lost.
+ *
+ * @example fileFaultSays('not-ours') // 'That file is not one that this site has saved. Nothing was changed.'
+ */
+export function fileFaultSays(why: keyof typeof FILE_FAULTS): string {
+  return `${FILE_FAULTS[why]} Nothing was changed.`;
+}
+
+const many = (count: number, one: string, more: string): string => (count === 1 ? `one ${one}` : `${count} ${more}`);
+
+/** How much is kept, a line each; what is not there is left out. */
+export function amountsSay(kept: {
+  exercises: object;
+  site: object;
+  done: readonly string[];
+  last?: string;
+}): string[] {
+  const [exercises, settings] = [Object.keys(kept.exercises).length, Object.keys(kept.site).length];
+  return [
+    exercises ? `tempo or lead of ${many(exercises, 'exercise or bar', 'exercises and bars')}` : '',
+    settings ? many(settings, 'setting', 'settings') : '',
+    kept.done.length ? `${many(kept.done.length, 'lesson', 'lessons')} marked as done` : '',
+    kept.last === undefined ? '' : `the lesson you read last: ${kept.last}`,
+  ].filter(Boolean);
+}
+
+/**
+ * The name of a saved file.
+ *
+ * @example fileName(new Date('2026-11-25')) // 'drum-course-2026-11-25.json'
+ */
+export function fileName(day: Date): string {
+  return `drum-course-${day.toISOString().slice(0, 10)}.json`;
+}
