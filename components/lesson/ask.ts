@@ -1,15 +1,17 @@
 /** Makes the questions of a page answerable: a choice pressed or a word typed is judged at once. */
 import { plainAnswer } from '../../src/curriculum/plain-answer.ts';
 import { NOTHING_GIVEN, rightSays, wrongSays } from '../../src/words/questions.ts';
-import type { AnswerKind } from '../../src/words/questions.ts';
 
 /** What the page says about a question, in the data attributes of its form. */
-interface Asked {
-  kind: AnswerKind;
+export interface Asked {
   /** The answer as it is shown. */
   answer: string;
   /** Every way to give it. */
   taken: string[];
+  /** What helps after a wrong answer. */
+  hint: string;
+  /** Wrong answers that need a hint of their own, as `plainAnswer` makes them. */
+  misses: Record<string, string>;
 }
 
 /** Wakes all questions of the page. */
@@ -32,13 +34,15 @@ function wake(form: HTMLFormElement): void {
 function judge(form: HTMLFormElement, asked: Asked, given: string): boolean {
   const plain = plainAnswer(given);
   const right = asked.taken.includes(plain);
-  say(
-    form,
-    plain === '' ? NOTHING_GIVEN : right ? rightSays(asked.answer) : wrongSays(asked.kind, given.trim(), asked.answer),
-  );
+  say(form, plain === '' ? NOTHING_GIVEN : right ? rightSays(asked.answer) : verdict(asked, given.trim(), plain));
   const reason = form.querySelector('details');
   if (reason && right) reason.open = true;
   return right;
+}
+
+/** That it is wrong, and what helps. */
+function verdict({ answer, hint, misses }: Asked, given: string, plain: string): string {
+  return `${wrongSays(given, answer)} ${Object.hasOwn(misses, plain) ? misses[plain] : hint}`;
 }
 
 function say(form: HTMLFormElement, words: string): void {

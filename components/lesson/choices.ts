@@ -1,30 +1,48 @@
 /** What a question offers to choose from, where its author left that to the page. */
-import { countNames, sayCount } from '../../src/core/index.ts';
+import { countNames, sayCount, type Timeline } from '../../src/core/index.ts';
 import { answerText, choicesOf } from '../../src/curriculum/index.ts';
 import type { Answer, QuestionAttributes } from '../../src/curriculum/index.ts';
 
 /** How many counts are offered. */
 const COUNTS_OFFERED = 4;
 
-/** The bar the counts are taken from. */
-interface CountedBar {
-  meter: string;
-  grid: number;
-}
+/** The most surfaces that are offered; of more than these the answer is typed. */
+const SURFACES_OFFERED = 6;
+
+const MOTIONS = ['full', 'down', 'tap', 'up'] as const;
+const STROKES = ['single', 'flam', 'diddle', 'foot', 'nothing'] as const;
 
 /**
  * The answers to choose from, in an order that gives nothing away; none where the answer is to be typed.
  *
  * @example offered({ ask: 'Which hand?', from: 'hand-at' }, { kind: 'hand', hands: ['L'] }) // ['right', 'left', 'neither']
  */
-export function offered(question: QuestionAttributes, answer: Answer, bar?: CountedBar): string[] {
+export function offered(question: QuestionAttributes, answer: Answer, timeline?: Timeline): string[] {
   if (question.choices !== undefined) return choicesOf(question.choices);
-  if (answer.kind === 'hand') return ['right', 'left', ...(answer.hands.length === 2 ? ['both'] : []), 'neither'];
-  return answer.kind === 'count' && bar ? countsAround(answer, bar, question.ask.length) : [];
+  if (answer.kind === 'hand') return handsOffered(question, answer);
+  if (answer.kind === 'motion') return MOTIONS.map((motion) => answerText({ kind: 'motion', motion }));
+  if (answer.kind === 'stroke')
+    return [...new Set([...STROKES, answer.stroke])].map((stroke) => answerText({ kind: 'stroke', stroke }));
+  if (!timeline) return [];
+  if (answer.kind === 'surface') return surfacesOf(timeline);
+  return answer.kind === 'count' ? countsAround(answer, timeline, question.ask.length) : [];
+}
+
+function handsOffered({ from }: QuestionAttributes, { hands }: Answer & { kind: 'hand' }): string[] {
+  return ['right', 'left', ...(hands.length === 2 ? ['both'] : []), ...(from === 'hand-at' ? ['neither'] : [])];
+}
+
+/** All that is struck in the bar. */
+function surfacesOf({ strokes }: Timeline): string[] {
+  const surfaces = [...new Set(strokes.map(({ surface }) => surface))].toSorted();
+  return surfaces.length < 2 || surfaces.length > SURFACES_OFFERED
+    ? []
+    : surfaces.map((surface) => answerText({ kind: 'surface', surface }));
 }
 
 /** Neighbouring counts of the bar, the right one among them at a place that depends on the question alone. */
-function countsAround(answer: Answer & { kind: 'count' }, bar: CountedBar, salt: number): string[] {
+function countsAround(answer: Answer & { kind: 'count' }, { bars }: Timeline, salt: number): string[] {
+  const bar = bars[(answer.bar - 1) % bars.length] ?? bars[0];
   const names = countNames(bar.meter, bar.grid);
   const first = names.indexOf(answer.count) - (salt % COUNTS_OFFERED);
   const from = Math.min(Math.max(first, 0), Math.max(names.length - COUNTS_OFFERED, 0));

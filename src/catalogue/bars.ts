@@ -14,6 +14,7 @@ import {
   type BarSpec,
   type CellLookup,
   type QuestionAttributes,
+  type QuestionBar,
   type StaffName,
 } from '../curriculum/index.ts';
 import { getCells, getExercise, getRudiment, getTerm, schoolNames } from './collections.ts';
@@ -79,11 +80,18 @@ export async function questionBar({ source }: AskedQuestion, where: string): Pro
   return 'exercise' in read ? exerciseBar(read.exercise) : wordBar(read.bar, where);
 }
 
-/** The answer to a question in the file `where`, and the bar it was computed from. */
-export async function questionAnswer(question: AskedQuestion, where: string): Promise<{ answer: Answer; bar?: Bar }> {
+/** A question's answer, and the bar it was computed from. */
+interface Answered {
+  answer: Answer;
+  bar?: Bar & QuestionBar;
+}
+
+/** The answer to a question in the file `where`. */
+export async function questionAnswer(question: AskedQuestion, where: string): Promise<Answered> {
   const [bar, cellOf] = await Promise.all([questionBar(question, where), getCells()]);
   const cellSlots = (id: string) => slotsOfCell(cellOf(id)?.sticking ?? '');
-  const found = answerOf(question, bar && { ...bar, cellSlots });
+  const asked = bar && { ...bar, cellSlots };
+  const found = answerOf(question, asked);
   if (!found.ok) throw new Error(`${where}: the question "${question.ask}": ${found.message}`);
-  return { answer: found.answer, bar };
+  return { answer: found.answer, bar: asked };
 }

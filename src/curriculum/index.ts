@@ -26,6 +26,7 @@ export {
   CAUTIONS,
   cellIds,
   choicesOf,
+  fieldsOf,
   VOCABULARY,
   wordOf,
   type AttributeRule,
@@ -42,6 +43,7 @@ export {
   type QuestionKind,
   type StrokeCount,
 } from './question-kinds.ts';
+export { missesOf, type MissReason } from './question-misses.ts';
 export { answerOf, answersTaken, answerText, type Answer, type AnswerResult, type QuestionBar } from './questions.ts';
 export {
   barOfAttributes,
@@ -66,3 +68,5 @@ export {
   type PlayedBy,
 } from './exercise-facts.ts';
 export { ladders, type LadderExercise, type LadderLesson } from './ladders.ts';
+export { ALPHABET, type Sign } from './alphabet.ts';
+export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord, type KnownIds } from './specimens.ts';

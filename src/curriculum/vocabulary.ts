@@ -16,7 +16,7 @@ import {
   whole,
 } from './fields.ts';
 import { pictureAttributes, videoAttributes } from './media.ts';
-import { QUESTION_KINDS } from './question-kinds.ts';
+import { QUESTION_KINDS, STROKE_COUNTS } from './question-kinds.ts';
 
 /**
  * The words an author may use in a lesson, with their attributes. The content checker, the documentation and the
@@ -25,17 +25,18 @@ import { QUESTION_KINDS } from './question-kinds.ts';
 
 const CELLS_SAY = 'ids of cells with spaces between, like "kick rll flam-drag"';
 
+const cellList = () =>
+  z
+    .string({ error: CELLS_SAY })
+    .refine((text) => cellIds(text).length > 0 && cellIds(text).every((one) => ID_PATTERN.test(one)), {
+      error: CELLS_SAY,
+    });
+
 /** `<Bar>`: a bar or more, drawn and playable. */
 export const barAttributes = z
   .strictObject({
     sticking: sticking().optional().describe('the sticking text'),
-    cells: z
-      .string({ error: CELLS_SAY })
-      .refine((text) => cellIds(text).length > 0 && cellIds(text).every((one) => ID_PATTERN.test(one)), {
-        error: CELLS_SAY,
-      })
-      .optional()
-      .describe('or ids of cells, in order'),
+    cells: cellList().optional().describe('or ids of cells, in order'),
     meter: meter().optional().describe('left out only where the sticking begins with a head like [4/4:3]'),
     grid: grid().optional().describe('slots a beat; left out only where the sticking begins with a head'),
     name: line('a short name', 40).optional().describe('stands over the bracket of each cell of the sticking'),
@@ -56,6 +57,9 @@ export const barAttributes = z
     path: ['name'],
   });
 
+/** What only a computed question has. */
+const EXACTLY = ['bar', 'at', 'of', 'cell', 'in', 'over', 'loop'] as const;
+
 /** `<Question>`: one question, its answer computed from a bar (`from`) or given (`answer`). */
 export const questionAttributes = z
   .strictObject({
@@ -71,22 +75,20 @@ export const questionAttributes = z
     of: z
       .union([line('a word', 20), whole(1, 4096, 'a number')], { error: 'a word or a number' })
       .optional()
-      .describe('a number of a cell, or what is counted'),
-    cell: id().optional().describe('the id of a cell'),
-    in: whole(1, 32, 'the number of a bar').optional().describe('the bar that "at" is in, from 1'),
+      .describe(`a number, a surface like floor, or strokes: ${STROKE_COUNTS.join(', ')}`),
+    cell: cellList().optional().describe('the id of a cell, or of several laid one after another'),
+    in: whole(1, 32, 'the number of a bar').optional().describe('which bar is asked about, from 1'),
+    over: whole(2, 32, 'a number of bars').optional().describe('over how many bars, where it is more than one'),
+    loop: z.boolean({ error: 'true' }).optional().describe('whether the bar goes round'),
+    hint: line('a hint', 200).optional().describe('what is said to a wrong answer'),
   })
   .refine((question) => (question.answer === undefined) !== (question.from === undefined), {
     error: 'either from, to have the answer computed, or answer; not both',
   })
-  .refine(
-    (question) =>
-      question.from !== undefined ||
-      (question.at ?? question.of ?? question.cell ?? question.bar ?? question.in) === undefined,
-    {
-      error: 'bar, at, of, cell and in only beside from',
-      path: ['from'],
-    },
-  );
+  .refine((question) => question.from !== undefined || EXACTLY.every((name) => question[name] === undefined), {
+    error: `${EXACTLY.join(', ')} only beside from`,
+    path: ['from'],
+  });
 
 /** `<Counts>`: the syllables of a bar. */
 export const countsAttributes = z.strictObject({
@@ -210,10 +212,13 @@ export interface AttributeRule {
 }
 
 /** The attributes of a word, in the order they are written. */
-export function attributesOf(word: Word): AttributeRule[] {
-  return Object.entries(word.attributes.shape).map(([name, schema]) => ({
+export const attributesOf = (word: Word): AttributeRule[] => fieldsOf(word.attributes);
+
+/** The fields of a head or the attributes of a word, in the order they are written. */
+export function fieldsOf(schema: z.ZodObject): AttributeRule[] {
+  return Object.entries(schema.shape).map(([name, field]) => ({
     name,
-    required: !z.safeParse(schema, undefined).success,
-    says: z.globalRegistry.get(schema)?.description ?? '',
+    required: !z.safeParse(field, undefined).success,
+    says: z.globalRegistry.get(field)?.description ?? '',
   }));
 }

@@ -1,14 +1,57 @@
 /** What a question says to an answer: never more than a nudge until it is right. */
 
-/** What kind of thing is asked for. */
-export type AnswerKind = 'hand' | 'count' | 'number' | 'text';
+/** What is said to a wrong answer, by the kind of question. */
+export const QUESTION_HINTS = {
+  'hand-at': 'Put a finger on that count and read the letter above it.',
+  'grace-at': 'Look at the small letter. It is never the hand of the big one.',
+  'motion-at': 'Ask two things: is this stroke loud, and is the next one of the same hand loud?',
+  'kind-at': 'Put a finger on that count and look at the note above it.',
+  'surface-at': 'Put a finger on that count and follow the note to its line.',
+  'place-at': 'Go back to the start of its bracket and count from there.',
+  'cell-start': 'Say the counts and move a finger along by the length of a cell each time.',
+  'slot-name': 'Say the counts from 1 and keep track on your fingers.',
+  'count-after': 'Say the counts aloud from there, one finger for each.',
+  next: 'Count along the ruler with a finger and stop where it happens.',
+  gap: 'Leave out the slot you start from, and count the one you arrive at.',
+  'rests-after': 'Say the silent counts aloud, and nothing else.',
+  strokes: 'Count them once more with a finger on the bar. Small letters are strokes too.',
+  'longest-run': 'Write the letters in a row, small ones too, and look for neighbours that are alike.',
+  slots: 'How many beats are there, and how many slots in each?',
+  'bar-seconds': 'How long is one beat, and how many of them has the bar?',
+  'cell-slots': 'Each place between two spaces is one slot, whatever stands in it.',
+  'cells-fit': 'How many slots has the bar, and how many does one cell take?',
+  'slots-left': 'Add up the slots of the cells and take them from the slots of the bar.',
+  'bars-home': 'Count in cells and in bars, and stop at the first number that is in both rows.',
+  'cells-home': 'Count in cells and in bars, and stop at the first number that is in both rows.',
+  'longer-gaps': 'Share out the slots until each gap has the same. What is left over goes round once more.',
+  orders: 'Lay them out on paper and move one of them at a time.',
+} as const;
 
-const WHERE_TO_LOOK: Record<AnswerKind, string> = {
-  hand: 'Put a finger on that count and read the letter above it.',
-  count: 'Count along the ruler with a finger and stop where it happens.',
-  number: 'Count it once more, aloud.',
-  text: 'Have another look.',
-};
+/** What is said to a wrong answer where nothing is computed. */
+export const LOOK_AGAIN = 'Read the lesson once more from the last bar on, or play it.';
+
+/** What is said to an answer that shows what was thought. */
+export const MISS_SAYS = {
+  'grace-note-hand': 'That hand plays the grace note. Who has the big letter?',
+  'primary-hand': 'That hand has the big letter. The grace note is the small one before it.',
+  'foot-not-hand': 'Something sounds there, but is it a hand?',
+  'cell-before': 'The cell before it starts there.',
+  'cell-after': 'That is the start of the cell after it.',
+  'slot-before': 'One slot further.',
+  'slot-after': 'One slot too far.',
+  'graces-left-out': 'Have you counted the grace notes?',
+  'diddles-as-one': 'A diddle is two strokes.',
+  'both-left-out': 'Have you counted the grace notes, and both strokes of each diddle?',
+  'seam-left-out': 'And when the bar goes round? Look at its end and its beginning together.',
+  'cells-for-slots': 'That is how many cells fit. What is left after them?',
+  'slots-for-cells': 'That is what is left over. How many cells stand before it?',
+  'cells-for-bars': 'So many cells, yes. How many bars do they fill?',
+  'bars-for-cells': 'So many bars, yes. How many cells stand in them?',
+  'start-counted': 'Do not count the slot you start from.',
+  'end-not-counted': 'One is still missing. Say every count on the way aloud.',
+  'start-right': 'It does begin at that height. Where does the stick have to be afterwards?',
+  'end-right': 'It does end at that height. Where does it begin?',
+} as const;
 
 /**
  * What is said to a right answer.
@@ -20,18 +63,15 @@ export function rightSays(answer: string): string {
 }
 
 /**
- * What is said to a wrong one, and where to look.
+ * What is said to a wrong one, before the hint: for a number which way to look.
  *
- * @example wrongSays('number', '4', '5') // 'More than 4. Count it once more, aloud.'
+ * @example wrongSays('4', '5') // 'More than 4.'
  */
-export function wrongSays(kind: AnswerKind, given: string, right: string): string {
-  return `${notThat(kind, given, right)} ${WHERE_TO_LOOK[kind]}`;
-}
-
-function notThat(kind: AnswerKind, given: string, right: string): string {
+export function wrongSays(given: string, right: string): string {
   const [is, should] = [Number(given), Number(right)];
-  if (kind === 'number' && Number.isFinite(is) && is !== should) return `${is < should ? 'More' : 'Fewer'} than ${is}.`;
-  return `Not ${given}.`;
+  return Number.isFinite(is) && Number.isFinite(should) && is !== should
+    ? `${is < should ? 'More' : 'Fewer'} than ${is}.`
+    : `Not ${given}.`;
 }
 
 /** What is said to an empty field. */

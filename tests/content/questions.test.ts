@@ -1,97 +1,76 @@
 import { describe, expect, test } from 'vitest';
-import { perform } from '../../src/core/index.ts';
-import {
-  answerOf,
-  answersTaken,
-  answerText,
-  plainAnswer,
-  type QuestionAttributes,
-  type QuestionBar,
-} from '../../src/curriculum/index.ts';
-import { phraseOf } from '../helpers/phrases.ts';
-
-const CELLS: Record<string, number> = { 'flam-drag': 3, five: 5 };
-
-function bar(sticking: string, meter = '4/4', grid = 4): QuestionBar {
-  const phrase = phraseOf(sticking, { meter, grid });
-  return { phrase, timeline: perform(phrase), cellSlots: (id) => CELLS[id] };
-}
+import { answerOf, answersTaken, plainAnswer, type QuestionAttributes } from '../../src/curriculum/index.ts';
+import { answerTo, questionBar } from '../helpers/questions.ts';
 
 const SEVEN_ONE = '{>lR LL R}5 L';
 
-/** The answer as it is shown, or why there is none. */
-function answer(from: QuestionAttributes['from'], more: Partial<QuestionAttributes>, about: QuestionBar): string {
-  const found = answerOf({ ask: '?', from, ...more }, about);
-  return found.ok ? answerText(found.answer) : found.message;
-}
-
 describe('five flam drags and a single on sixteenths', () => {
-  const about = bar(SEVEN_ONE);
+  const about = questionBar(SEVEN_ONE);
 
   // Common practice: the starts of five cells of three on a ruler of sixteen.
   test('its cells start three sixteenths apart, the single on the a of 4', () => {
-    const starts = [1, 2, 3, 4, 5, 6].map((of) => answer('cell-start', { of }, about));
+    const starts = [1, 2, 3, 4, 5, 6].map((of) => answerTo('cell-start', { of }, about));
     expect(starts).toEqual(['beat 1', 'the a of 1', 'the & of 2', 'the e of 3', 'beat 4', 'the a of 4']);
   });
 
   test('one slot of sixteen is left', () => {
-    expect(answer('slots', {}, about)).toBe('16');
-    expect(answer('cell-slots', { cell: 'flam-drag' }, about)).toBe('3');
-    expect(answer('cells-fit', { cell: 'flam-drag' }, about)).toBe('5');
-    expect(answer('slots-left', { cell: 'flam-drag' }, about)).toBe('1');
+    expect(answerTo('slots', {}, about)).toBe('16');
+    expect(answerTo('cell-slots', { cell: 'flam-drag' }, about)).toBe('3');
+    expect(answerTo('cells-fit', { cell: 'flam-drag' }, about)).toBe('5');
+    expect(answerTo('slots-left', { cell: 'flam-drag' }, about)).toBe('1');
   });
 
   test('it comes home after three bars and sixteen cells', () => {
-    expect(answer('bars-home', { cell: 'flam-drag' }, about)).toBe('3');
-    expect(answer('cells-home', { cell: 'flam-drag' }, about)).toBe('16');
-    expect(answer('bars-home', { cell: 'five' }, about)).toBe('5');
+    expect(answerTo('bars-home', { cell: 'flam-drag' }, about)).toBe('3');
+    expect(answerTo('cells-home', { cell: 'flam-drag' }, about)).toBe('16');
+    expect(answerTo('bars-home', { cell: 'five' }, about)).toBe('5');
   });
 
   test('the strokes are counted by hand, grace notes among them', () => {
     // Each cell: the right hand twice, the left a grace note and a diddle.
     const counts = { right: 10, left: 16, hands: 26, feet: 0, all: 26, accents: 5, flams: 5, diddles: 5, graces: 5 };
-    for (const [of, count] of Object.entries(counts)) expect(answer('strokes', { of }, about)).toBe(String(count));
+    for (const [of, count] of Object.entries(counts)) expect(answerTo('strokes', { of }, about)).toBe(String(count));
   });
 
   test('the hand of a count is found', () => {
-    expect(answer('hand-at', { at: '1' }, about)).toBe('right');
-    expect(answer('hand-at', { at: '1 e' }, about)).toBe('left');
-    expect(answer('hand-at', { at: '4 a' }, about)).toBe('left');
+    expect(answerTo('hand-at', { at: '1' }, about)).toBe('right');
+    expect(answerTo('hand-at', { at: '1 e' }, about)).toBe('left');
+    expect(answerTo('hand-at', { at: '4 a' }, about)).toBe('left');
   });
 
   test('what the bar does not have is told', () => {
-    expect(answer('hand-at', { at: '5' }, about)).toMatch(/"5" is no count of this bar/);
-    expect(answer('hand-at', { at: '1', in: 2 }, about)).toMatch(/no bar 2/);
-    expect(answer('cell-start', { of: 7 }, about)).toMatch(/of=\{1\} to of=\{6\}/);
-    expect(answer('strokes', { of: 'thumbs' }, about)).toMatch(/one of: right, left/);
-    expect(answer('slots-left', { cell: 'nine' }, about)).toMatch(/no cell "nine"/);
-    expect(answer('slots', { of: 'right' }, about)).toMatch(/of says nothing beside/);
+    expect(answerTo('hand-at', { at: '5' }, about)).toMatch(/"5" is no count of this bar/);
+    expect(answerTo('hand-at', { at: '1', in: 2 }, about)).toMatch(/no bar 2/);
+    expect(answerTo('cell-start', { of: 7 }, about)).toMatch(/of=\{1\} to of=\{6\}/);
+    expect(answerTo('strokes', { of: 'thumbs' }, about)).toMatch(/a surface or one of: right, left/);
+    expect(answerTo('slots-left', { cell: 'nine' }, about)).toMatch(/no cell "nine"/);
+    expect(answerTo('slots', { of: 'right' }, about)).toMatch(/of says nothing beside/);
   });
 });
 
 describe('rows of one hand', () => {
   test('grace notes are counted: R L L before a flam is three lefts', () => {
-    expect(answer('longest-run', {}, bar('R L L >lR', '4/4', 1))).toBe('3');
-    expect(answer('longest-run', { of: 'right' }, bar('R L L >lR', '4/4', 1))).toBe('1');
+    expect(answerTo('longest-run', {}, questionBar('R L L >lR', '4/4', 1))).toBe('3');
+    expect(answerTo('longest-run', { of: 'right' }, questionBar('R L L >lR', '4/4', 1))).toBe('1');
   });
 
   test('feet and rests do not break a row, both hands lengthen both', () => {
-    expect(answer('longest-run', { of: 'left' }, bar('L K - L', '4/4', 1))).toBe('2');
-    expect(answer('longest-run', {}, bar('L R+L R R', '4/4', 1))).toBe('3');
+    expect(answerTo('longest-run', { of: 'left' }, questionBar('L K - L', '4/4', 1))).toBe('2');
+    expect(answerTo('longest-run', {}, questionBar('L R+L R R', '4/4', 1))).toBe('3');
   });
 
-  test('a bar of feet has none', () => expect(answer('longest-run', {}, bar('K K K K', '4/4', 1))).toBe('0'));
+  test('a bar of feet has none', () => expect(answerTo('longest-run', {}, questionBar('K K K K', '4/4', 1))).toBe('0'));
 });
 
 test('both hands, and none', () => {
-  const about = bar('R+L - R L', '4/4', 1);
-  expect(answer('hand-at', { at: '1' }, about)).toBe('both');
-  expect(answer('hand-at', { at: '2' }, about)).toBe('neither');
+  const about = questionBar('R+L - R L', '4/4', 1);
+  expect(answerTo('hand-at', { at: '1' }, about)).toBe('both');
+  expect(answerTo('hand-at', { at: '2' }, about)).toBe('neither');
 });
 
 describe('an answer is taken however it is said', () => {
   const taken = (from: QuestionAttributes['from'], more: Partial<QuestionAttributes>, typed: string) => {
-    const found = answerOf({ ask: '?', from, ...more }, bar(SEVEN_ONE));
+    const found = answerOf({ ask: '?', from, ...more }, questionBar(SEVEN_ONE));
     return found.ok && answersTaken(found.answer).includes(plainAnswer(typed));
   };
 

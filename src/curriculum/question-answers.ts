@@ -1,0 +1,124 @@
+import { sayCount, type Hand, type Motion, type Surface } from '../core/index.ts';
+import { plainAnswer } from './plain-answer.ts';
+
+/** What stands on a count, as `kind-at` tells it. */
+export type StrokeName = 'single' | 'flam' | 'drag' | 'ruff' | 'diddle' | 'buzz' | 'ghost' | 'foot' | 'nothing';
+
+/** What is right, as a property of the bar; how it is said is left to whoever shows it. */
+export type Answer =
+  | { kind: 'hand'; hands: Hand[] }
+  | { kind: 'count'; count: string; bar: number }
+  | { kind: 'number'; value: number }
+  | { kind: 'motion'; motion: Motion }
+  | { kind: 'stroke'; stroke: StrokeName }
+  | { kind: 'surface'; surface: Surface }
+  | { kind: 'text'; text: string };
+
+/** An answer, or why there is none, in words for the author. */
+export type AnswerResult = { ok: true; answer: Answer } | { ok: false; attribute: string; message: string };
+
+/** A number as an answer. */
+export const number = (value: number): AnswerResult => ({ ok: true, answer: { kind: 'number', value } });
+
+/** A count as an answer, in a bar counted from 1. */
+export const countAnswer = (count: string, bar: number): AnswerResult => ({
+  ok: true,
+  answer: { kind: 'count', count, bar },
+});
+
+/** Hands as an answer. */
+export const handAnswer = (hands: Hand[]): AnswerResult => ({ ok: true, answer: { kind: 'hand', hands } });
+
+/** Why there is no answer, and which attribute is to blame. */
+export const no = (attribute: string, message: string): AnswerResult => ({ ok: false, attribute, message });
+
+const HAND_WORDS: Record<Hand, string> = { R: 'right', L: 'left' };
+
+/** Words for a thing; the first is shown, all are taken. */
+type Words = readonly [string, ...string[]];
+
+const MOTION_WORDS: Record<Motion, Words> = {
+  full: ['full stroke', 'full'],
+  down: ['down stroke', 'down'],
+  tap: ['tap', 'tap stroke'],
+  up: ['up stroke', 'up'],
+};
+
+const STROKE_WORDS: Record<StrokeName, Words> = {
+  single: ['single', 'a single', 'single stroke', 'a single stroke'],
+  flam: ['flam', 'a flam'],
+  drag: ['drag', 'a drag'],
+  ruff: ['ruff', 'a ruff', 'four-stroke ruff'],
+  diddle: ['diddle', 'a diddle'],
+  buzz: ['buzz', 'a buzz'],
+  ghost: ['ghost note', 'a ghost note', 'ghost'],
+  foot: ['foot', 'a foot', 'kick', 'a kick'],
+  nothing: ['nothing', 'rest', 'a rest'],
+};
+
+const SURFACE_WORDS: Record<Surface, Words> = {
+  snare: ['snare', 'snare drum'],
+  rimshot: ['rimshot', 'snare'],
+  cross: ['cross-stick', 'cross stick'],
+  rim: ['rim'],
+  click: ['stick click', 'sticks'],
+  tom1: ['high tom'],
+  tom2: ['middle tom', 'second tom'],
+  floor: ['floor tom'],
+  hat: ['hi-hat', 'hihat', 'hi hat'],
+  open: ['open hi-hat', 'open hihat', 'hi-hat'],
+  half: ['half-open hi-hat', 'hi-hat'],
+  pedal: ['hi-hat by foot', 'hi-hat', 'hi-hat foot'],
+  splash: ['splash'],
+  ride: ['ride', 'ride cymbal'],
+  bell: ['ride bell', 'bell', 'bell of ride'],
+  crash: ['crash', 'crash cymbal'],
+  choke: ['choked crash', 'crash'],
+  china: ['china'],
+  cowbell: ['cowbell'],
+  kick: ['kick', 'bass drum'],
+};
+
+/**
+ * An answer as it is shown.
+ *
+ * @example `answerText({ kind: 'count', count: '1 a', bar: 1 })` is `'the a of 1'`
+ */
+export function answerText(answer: Answer): string {
+  return waysToSay(answer)[0];
+}
+
+/** All the ways in which an answer may be given, in the form that `plainAnswer` makes of what is typed. */
+export function answersTaken(answer: Answer): string[] {
+  return [...new Set(waysToSay(answer).map(plainAnswer))];
+}
+
+function waysToSay(answer: Answer): Words {
+  if (answer.kind === 'hand') return handWays(answer.hands);
+  if (answer.kind === 'count') return countWays(answer);
+  if (answer.kind === 'number') return numberWays(answer.value);
+  if (answer.kind === 'motion') return MOTION_WORDS[answer.motion];
+  if (answer.kind === 'stroke') return STROKE_WORDS[answer.stroke];
+  return answer.kind === 'surface' ? SURFACE_WORDS[answer.surface] : [answer.text];
+}
+
+function handWays(hands: Hand[]): Words {
+  if (hands.length === 2) return ['both', 'both hands', 'right and left'];
+  const [hand] = hands;
+  return hand ? [HAND_WORDS[hand], hand, `${HAND_WORDS[hand]} hand`] : ['neither', 'none', 'no hand'];
+}
+
+function countWays({ count, bar }: Answer & { kind: 'count' }): Words {
+  const places: Words = [sayCount(count), count, count.replace(' ', '')];
+  if (bar === 1) return places;
+  return [`${sayCount(count)}, bar ${bar}`, ...places, ...places.map((place) => `${place} bar ${bar}`)];
+}
+
+const NUMBER_WORDS =
+  'none one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'.split(' ');
+
+function numberWays(value: number): Words {
+  const whole = Math.floor(value);
+  if (value - whole === 0.5) return [String(value), `${whole} 1/2`, `${NUMBER_WORDS[whole]} and a half`, `${whole}½`];
+  return NUMBER_WORDS[value] === undefined ? [String(value)] : [String(value), NUMBER_WORDS[value]];
+}
