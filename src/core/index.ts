@@ -10,3 +10,5 @@ export * from './orchestration/index.ts';
 export * from './hands/index.ts';
 export * from './arrange/index.ts';
 export * from './match/index.ts';
+export * from './puzzle/index.ts';
+export * from './math/index.ts';

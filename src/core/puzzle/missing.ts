@@ -1,0 +1,148 @@
+import { hands } from '../hands/hands.ts';
+import type { ArrangeRules } from '../arrange/types.ts';
+import { slotsOf } from '../time/meter.ts';
+import type { Grid, MeterText } from '../time/units.ts';
+import { levelOf, puzzleChance, type Level } from './address.ts';
+import { BANK, bankCells, type PuzzleCell } from './bank.ts';
+import { difficultyOf } from './difficulty.ts';
+import { answersTo, fillings, performCells, slotsIn } from './lay.ts';
+import type { Chance } from './random.ts';
+import type { LayPuzzle } from './types.ts';
+import { shelfLimits } from './uses.ts';
+
+interface Plan {
+  bars: readonly (readonly [MeterText, Grid])[];
+  /** Slots of the hole, from the first to the second. */
+  hole: readonly [number, number];
+  shelf: number;
+  rules: number;
+}
+
+const PLANS: Record<Level, Plan> = {
+  1: { bars: [['2/4', 4], ['4/4', 2]], hole: [2, 4], shelf: 3, rules: 0 },
+  2: { bars: [['4/4', 3], ['3/4', 4]], hole: [3, 5], shelf: 3, rules: 1 },
+  3: { bars: [['4/4', 4]], hole: [4, 7], shelf: 4, rules: 2 },
+  4: { bars: [['4/4', 4], ['5/4', 3], ['6/8', 6]], hole: [5, 9], shelf: 4, rules: 2 },
+  5: { bars: [['5/4', 4], ['7/8', 2], ['4/4', 6]], hole: [6, 12], shelf: 5, rules: 3 },
+}; // prettier-ignore
+
+const TRIES = 40;
+
+type Draft = Omit<LayPuzzle, 'kind' | 'seed' | 'level' | 'difficulty'>;
+
+/**
+ * A bar with a hole: what stands on both sides is fixed, and the rules look over the joins. It is made from a whole bar.
+ * @example
+ * makeMissing(4182).before.length // → 2
+ */
+export function makeMissing(seed: number): LayPuzzle {
+  const level = levelOf(seed);
+  const chance = puzzleChance('missing', seed);
+  const plan = PLANS[level];
+  let best: { draft: Draft; rules: number } | undefined;
+  for (let tries = 0; tries < TRIES && (best?.rules ?? -1) < plan.rules; tries += 1) {
+    const bar = drawBar(chance, plan);
+    const next = bar && withRules(bar, chance, plan.rules);
+    if (next && next.rules > (best?.rules ?? -1)) best = next;
+  }
+  const { draft, rules } = best ?? { draft: plainBar(), rules: 0 };
+  const facts = {
+    answers: answersTo(draft).count,
+    choices: fillings(draft).count,
+    rules,
+    depth: draft.solution.length,
+  };
+  return { kind: 'missing', seed, level, ...draft, difficulty: difficultyOf(facts, draft.grid) };
+}
+
+/** A bar of cells with some of them, side by side, taken out. */
+function drawBar(chance: Chance, plan: Plan): Draft | undefined {
+  const [meter, grid] = chance.pick(plan.bars);
+  const slots = slotsOf(meter, grid);
+  const fitting = BANK.filter((cell) => cell.slots <= slots / 2 && cell.id !== 'single-left');
+  const shelf = chance.shuffle(fitting).slice(0, plan.shelf);
+  const bar = { shelf, before: [], after: [], slots, barSlots: slots, rules: {}, uses: [] };
+  const all = fillings(bar);
+  if (all.count < 2n) return undefined;
+  const whole = bankCells(...all.sample(chance.unit));
+  const from = chance.between(1, Math.max(1, whole.length - 2));
+  const to = whole.findIndex((_, i) => i >= from && slotsIn(whole.slice(from, i + 1)) >= plan.hole[0]);
+  return to < 0 ? undefined : cut({ ...bar, meter, grid, gap: 0, solution: [] }, whole, [from, to + 1], plan);
+}
+
+function cut(bar: Draft, whole: PuzzleCell[], [from, to]: [number, number], { hole }: Plan): Draft | undefined {
+  const taken = whole.slice(from, to);
+  const gap = slotsIn(taken);
+  const shelf = inOrder(bar.shelf.filter((cell) => cell.slots <= gap));
+  const draft = {
+    ...bar,
+    before: whole.slice(0, from),
+    after: whole.slice(to),
+    gap,
+    shelf,
+    uses: shelfLimits(shelf),
+    solution: taken.map(({ id }) => id),
+  };
+  return gap <= hole[1] && shelf.length > 1 && fillings(draft).count > 1n ? draft : undefined;
+}
+
+/** Cells on the shelf stand by length, the longest first, then as in the bank. */
+const inOrder = (cells: readonly PuzzleCell[]): PuzzleCell[] =>
+  [...cells].sort((a, b) => b.slots - a.slots || BANK.indexOf(a) - BANK.indexOf(b));
+
+/** Rules read from the whole bar, kept only where they leave out some of the fillings. */
+function withRules(draft: Draft, chance: Chance, wanted: number): { draft: Draft; rules: number } {
+  const whole = [...draft.before, ...bankCells(...draft.solution), ...draft.after];
+  let now = draft;
+  let rules = 0;
+  for (const rule of chance.shuffle([runRule, accentRule, noAccentRule, lastRule])) {
+    if (rules >= wanted) break;
+    const more = rule(whole, draft, chance);
+    const next = more && { ...now, rules: { ...now.rules, ...more } };
+    if (next && answersTo(next).count < answersTo(now).count) {
+      now = next;
+      rules += 1;
+    }
+  }
+  return { draft: now, rules };
+}
+
+type RuleMaker = (whole: PuzzleCell[], draft: Draft, chance: Chance) => ArrangeRules | undefined;
+
+const runRule: RuleMaker = (whole, draft) => {
+  const { R, L } = hands(performCells(whole, draft), 60).limbs;
+  const longest = Math.max(R?.longestRun?.length ?? 0, L?.longestRun?.length ?? 0);
+  return longest >= 1 && longest <= 3 ? { maxRun: longest } : undefined;
+};
+
+/** Slots of the hole, with an accent in the whole bar or without. */
+function holeSlots(whole: PuzzleCell[], draft: Draft, accented: boolean): number[] {
+  const from = slotsIn(draft.before);
+  const slots = new Set(performCells(whole, draft).strokes.flatMap((s) => (s.accent ? [s.slot] : [])));
+  return Array.from({ length: draft.gap }, (_, i) => from + i).filter((slot) => slots.has(slot) === accented);
+}
+
+const accentRule: RuleMaker = (whole, draft, chance) => {
+  const slots = holeSlots(whole, draft, true);
+  return slots.length ? { accentOn: [chance.pick(slots)] } : undefined;
+};
+
+const noAccentRule: RuleMaker = (whole, draft, chance) => {
+  const slots = holeSlots(whole, draft, false);
+  return slots.length ? { noAccentOn: [chance.pick(slots)] } : undefined;
+};
+
+const lastRule: RuleMaker = (whole, draft) => {
+  const last = performCells(whole, draft).strokes.findLast(({ kind }) => kind !== 'grace');
+  return draft.after.length || !last ? undefined : { lastStrokeOn: last.slot };
+};
+
+/** Where chance found nothing: the last beat of a bar. */
+function plainBar(): Draft {
+  const [before, shelf] = [
+    bankCells('four-singles', 'four-singles', 'four-singles'),
+    bankCells('two-singles', 'kick', 'single'),
+  ];
+  const base = { meter: '4/4', grid: 4 as Grid, slots: 16, barSlots: 16, before, after: [], shelf, gap: 4, rules: {} };
+  return { ...base, uses: shelfLimits(shelf), solution: ['two-singles', 'two-singles'] };
+}
