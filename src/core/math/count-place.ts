@@ -1,0 +1,80 @@
+import { refuse, type Result } from '../fault.ts';
+import { countNames, sayCount } from '../time/counts.ts';
+import { slotTicks } from '../time/meter.ts';
+import type { Grid, MeterText, SlotIndex, Ticks } from '../time/units.ts';
+
+/** "4 and", "4+" and "4n" are ways to type the count that is written 4 &. */
+const AND = /^(?:and|\+|n)$/;
+
+/**
+ * The slot of a count as a drummer types it: `4 a`, `4a`, `the a of 4`, `beat 4`, `2 and`. A fault says which counts the
+ * beat has, or which beats there are.
+ * @example
+ * slotOfCount('4/4', 4, 'the a of 4') // → { ok: true, slot: 15 }
+ * slotOfCount('4/4', 4, '2 trip').fault.message // → 'beat 2 has 2, 2 e, 2 &, 2 a'
+ */
+export function slotOfCount(meter: MeterText, grid: Grid, text: string): Result<'slot', SlotIndex> {
+  const names = countNames(meter, grid);
+  const { beat, syllable } = typedCount(text);
+  const slot = names.indexOf(syllable ? `${beat} ${syllable}` : beat);
+  if (slot >= 0) return { ok: true, slot };
+  const ofBeat = names.filter((name) => name.split(' ')[0] === beat);
+  const beats = names.filter((name) => !name.includes(' '));
+  const expected = ofBeat.length ? ofBeat.join(', ') : `a beat from 1 to ${beats[beats.length - 1]}`;
+  const message = ofBeat.length
+    ? `beat ${beat} has ${expected}`
+    : `“${text.trim()}” is no count here: the beats are 1 to ${beats[beats.length - 1]}`;
+  return refuse(0, text.trim(), expected, message);
+}
+
+function typedCount(text: string): { beat: string; syllable: string } {
+  const plain = text.trim().toLowerCase();
+  const [, ahead = '', after = ''] = /^(?:the\s+)?([^\d\s]+)\s+of\s+(\d+)$/.exec(plain) ?? [];
+  if (after) return { beat: after, syllable: AND.test(ahead) ? '&' : ahead };
+  const [, beat = '', syllable = ''] = /^(?:beat\s+)?(\d+)\s*(\S*)$/.exec(plain) ?? [];
+  return { beat, syllable: AND.test(syllable) ? '&' : syllable };
+}
+
+/**
+ * Several counts, divided by commas.
+ * @example
+ * slotsOfCounts('4/4', 4, '1, 2 & and 4') // → { ok: true, slots: [0, 6, 12] }
+ */
+export function slotsOfCounts(meter: MeterText, grid: Grid, text: string): Result<'slots', SlotIndex[]> {
+  const slots: SlotIndex[] = [];
+  for (const part of text.split(/,|\band\s+(?=(?:the|beat|\d))/).filter((typed) => typed.trim())) {
+    const read = slotOfCount(meter, grid, part);
+    if (!read.ok) return read;
+    slots.push(read.slot);
+  }
+  return { ok: true, slots };
+}
+
+/** Where a tick of a bar falls. */
+export interface TickPlace {
+  /** The slot it falls in. */
+  slot: SlotIndex;
+  /** Ticks after the slot's own. */
+  after: Ticks;
+}
+
+/**
+ * The slot of a tick, counted from the beginning of bar 1.
+ * @example
+ * slotOfTick('4/4', 4, 75600) // → { slot: 15, after: 0 }
+ */
+export function slotOfTick(meter: MeterText, grid: Grid, tick: Ticks): TickPlace {
+  const length = slotTicks(meter, grid);
+  const slot = Math.floor(tick / length);
+  return { slot, after: tick - slot * length };
+}
+
+/**
+ * A slot's count as a teacher says it, in whatever bar it falls.
+ * @example
+ * saySlot('4/4', 4, 31) // → 'the a of 4'
+ */
+export function saySlot(meter: MeterText, grid: Grid, slot: SlotIndex): string {
+  const names = countNames(meter, grid);
+  return sayCount(names[slot % names.length]);
+}
