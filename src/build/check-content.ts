@@ -7,17 +7,29 @@ import { checkExercises, checkRudiments, checkTerms } from './content/check-entr
 import { checkLessons } from './content/check-lessons.ts';
 import { checkMedia } from './content/check-media.ts';
 import { checkReferences } from './content/check-references.ts';
-import { printFaults, sortFaults, type ContentFault } from './content/content-fault.ts';
+import { checkRepeats } from './content/check-repeats.ts';
+import { checkSite } from './content/check-site.ts';
+import { checkSpokenParts } from './content/check-spoken.ts';
+import { checkTempos } from './content/check-tempos.ts';
+import { checkUnused } from './content/check-unused.ts';
+import { printFaults, printWarnings, sortFaults, type ContentFault } from './content/content-fault.ts';
 import { readLibrary, type Library } from './content/library.ts';
 import { listFiles } from './content/list-files.ts';
 
-/**
- * Checks every file of the content folder below `root`; gives all faults, by file and line. Never throws, whatever the
- * files hold.
- */
-export function checkContent(root: string): ContentFault[] {
+/** What is wrong with a content folder, and what is only worth a look; both by file and line. */
+export interface Checked {
+  faults: ContentFault[];
+  warnings: ContentFault[];
+}
+
+/** The faults of the content folder below `root`. Never throws, whatever the files hold. */
+export const checkContent = (root: string): ContentFault[] => lookAtContent(root).faults;
+
+/** Checks every file of the content folder below `root`. Never throws, whatever the files hold. */
+export function lookAtContent(root: string): Checked {
   const folder = join(root, 'content');
-  if (!existsSync(folder) || !statSync(folder).isDirectory()) return [missing('content', 'there is no folder content')];
+  if (!existsSync(folder) || !statSync(folder).isDirectory())
+    return { faults: [missing('content', 'there is no folder content')], warnings: [] };
   const library = readLibrary(listFiles(root));
   checkCells(library);
   checkExercises(library);
@@ -26,8 +38,16 @@ export function checkContent(root: string): ContentFault[] {
   checkLessons(library);
   checkMedia(library);
   checkCourse(library);
-  for (const { page } of library.pages.values()) if (page) checkReferences(library, page);
-  return sortFaults([...library.faults, ...missingFiles(library)]);
+  checkSite(library);
+  checkSpokenParts(library);
+  checkReferences(library);
+  checkRepeats(library);
+  checkTempos(library);
+  checkUnused(library);
+  return {
+    faults: sortFaults([...library.faults, ...missingFiles(library)]),
+    warnings: sortFaults(library.warnings),
+  };
 }
 
 const missing = (file: string, message: string): ContentFault => ({ file, line: 1, column: 1, message });
@@ -44,7 +64,8 @@ function missingFiles({ site, course, pages }: Library): ContentFault[] {
 
 /** Prints the faults and gives the exit code. */
 function main(root: string): number {
-  const faults = checkContent(root);
+  const { faults, warnings } = lookAtContent(root);
+  if (warnings.length) console.log(`${printWarnings(warnings)}\n`);
   if (faults.length) console.error(printFaults(faults));
   else console.log('The content is sound.');
   return faults.length ? 1 : 0;

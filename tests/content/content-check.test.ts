@@ -22,8 +22,11 @@ describe('the program', () => {
     expect(stderr).not.toMatch(/\n\s+at /);
   });
 
-  test('ends with 0 where there are none', () => {
-    expect(run(GOOD)).toMatchObject({ status: 0, stdout: 'The content is sound.\n' });
+  test('ends with 0 where there are none, and tells what is worth a look', () => {
+    const { status, stdout } = run(GOOD);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^Worth a look; nothing is refused for it:\n\ncontent\/cells:1:1\n/);
+    expect(stdout).toMatch(/\n\nThe content is sound\.\n$/);
   });
 });
 

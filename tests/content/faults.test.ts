@@ -11,8 +11,20 @@ import { MEDIA } from './planted/media.ts';
 import { NAMES } from './planted/names.ts';
 import { PLACES } from './planted/places.ts';
 import { QUESTIONS } from './planted/questions.ts';
+import { SITES } from './planted/site.ts';
 
-const PLANTED = [...BARS, ...FORM, ...NAMES, ...LINKS, ...MEDIA, ...QUESTIONS, ...FIELDS, ...PLACES, ...BYTES];
+const PLANTED = [
+  ...BARS,
+  ...FORM,
+  ...NAMES,
+  ...LINKS,
+  ...MEDIA,
+  ...QUESTIONS,
+  ...FIELDS,
+  ...PLACES,
+  ...BYTES,
+  ...SITES,
+];
 
 const place = (at: string) => (/:\d+:\d+$/.test(at) ? at : `${at}:1:1`);
 
@@ -46,6 +58,21 @@ test('pictures, films and things to listen to are no fault where they are there'
   });
   const files = { [beside('hands.jpg')]: 'jpg', [beside('hands.mp4')]: 'mp4', [beside('hands.vtt')]: 'WEBVTT' };
   expect(faultsOf({ [LESSON]: said, ...files })).toEqual([]);
+});
+
+test('links to headings, exercises, bars and parts that are there are no fault', () => {
+  const links = [
+    '/lessons/first/#again-1',
+    '#slow',
+    '#bar-shown',
+    '/course/#part-1',
+    '/hearing/#ears--hands',
+    '#page',
+  ];
+  const bar = BAR.replace('<Bar ', '<Bar id="shown" ');
+  const words = ['## Again', '## Again', bar, '<Exercise id="slow" />', ...links.map((link) => `[there](${link})`)];
+  const page = '---\ntitle: Hearing\nidea: Two.\n---\n\n## Ears & hands\n';
+  expect(faultsOf({ ...also(words.join('\n\n')), 'content/pages/hearing.md': page })).toEqual([]);
 });
 
 test('a comment in a lesson is no fault', () => {

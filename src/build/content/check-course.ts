@@ -1,6 +1,6 @@
-import { inOrder, type PlacedLesson } from '../../curriculum/index.ts';
-import { faultAt, type LessonEntry, type Library } from './library.ts';
-import { knownHint } from './nearest.ts';
+import { inOrder, OWN_PARTS_FROM, type PlacedLesson } from '../../curriculum/index.ts';
+import { faultAt, warnAt, type LessonEntry, type Library } from './library.ts';
+import { nearest } from './nearest.ts';
 
 /** The plan and the lessons agree: places, titles, folders; nothing comes twice. */
 export function checkCourse(library: Library): void {
@@ -11,6 +11,7 @@ export function checkCourse(library: Library): void {
     checkFolders(library, entry);
     if (plan) checkPlace(library, entry, plan);
   });
+  if (plan) checkOwnPlaces(library, plan);
 }
 
 function checkPlan(library: Library, plan: readonly PlacedLesson[]): void {
@@ -62,28 +63,71 @@ function checkFolders(library: Library, entry: LessonEntry): void {
     );
 }
 
+/** A lesson of the plan stands where the plan has it; any other stands in a part that there is. */
 function checkPlace(library: Library, entry: LessonEntry, plan: readonly PlacedLesson[]): void {
   if (!entry.data) return;
   const { id, part, order, title } = entry.data;
   const planned = plan.find((lesson) => lesson.id === id);
-  if (!planned)
-    return faultAt(
-      library,
-      entry,
-      ['id'],
-      `content/course.yaml has no lesson "${id}"`,
-      knownHint(
-        id,
-        plan.map((lesson) => lesson.id),
-      ),
-    );
+  if (!planned) return checkOwn(library, entry, part, plan);
   if (planned.part !== part || planned.order !== order)
     faultAt(
       library,
       entry,
       ['order'],
       `content/course.yaml has "${id}" as lesson ${planned.order} of part ${planned.part}, not ${order} of ${part}`,
+      'content/site.yaml is the place to put lessons in another order',
     );
   if (planned.title !== title)
     faultAt(library, entry, ['title'], `content/course.yaml calls it "${planned.title}"`, 'one title in both places');
+}
+
+function checkOwn(library: Library, entry: LessonEntry, part: number, plan: readonly PlacedLesson[]): void {
+  const parts = partNumbers(library);
+  if (library.site?.data && !parts.includes(part))
+    faultAt(library, entry, ['part'], `there is no part ${part}`, partHint(part, parts));
+  const written = new Set(library.lessons.map(({ id }) => id));
+  const meant = nearest(
+    entry.id,
+    plan.map(({ id }) => id).filter((id) => !written.has(id)),
+  );
+  if (meant)
+    warnAt(
+      library,
+      entry,
+      ['id'],
+      `content/course.yaml plans a lesson "${meant}" that is not written`,
+      `was that meant?`,
+    );
+}
+
+/** The numbers of all parts, planned and of the school's own. */
+export function partNumbers({ course, site }: Library): number[] {
+  return [...(course?.data?.parts ?? []), ...(site?.data?.parts ?? [])].map(({ number }) => number);
+}
+
+/** What to do about a number that no part has. */
+export function partHint(number: number, parts: readonly number[]): string {
+  return number >= OWN_PARTS_FROM
+    ? `a part of your own stands in content/site.yaml: parts: [{ number: ${number}, title: …, idea: … }]`
+    : `there are: ${parts.join(', ')}; parts of your own are numbered from ${OWN_PARTS_FROM}, in content/site.yaml`;
+}
+
+/** Two lessons that the plan does not name need two places. */
+function checkOwnPlaces(library: Library, plan: readonly PlacedLesson[]): void {
+  const planned = new Set(plan.map(({ id }) => id));
+  const first = new Map<string, string>();
+  for (const entry of library.lessons) {
+    if (!entry.data || planned.has(entry.data.id)) continue;
+    const { part, order } = entry.data;
+    const earlier = first.get(`${part}.${order}`);
+    if (earlier)
+      faultAt(
+        library,
+        entry,
+        ['order'],
+        `${earlier} is number ${order} of part ${part} already`,
+        'give one of them another order',
+      );
+    else first.set(`${part}.${order}`, entry.file);
+  }
 }

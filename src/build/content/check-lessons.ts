@@ -15,7 +15,6 @@ import {
 } from '../../curriculum/index.ts';
 import { cellLookup, checkBar, type BarSite } from './check-bars.ts';
 import { checkIds, checkTwice } from './check-entries.ts';
-import { checkReferences } from './check-references.ts';
 import type { LessonFile, WordUse } from './lesson-file.ts';
 import { faultAt, type LessonEntry, type Library } from './library.ts';
 import { knownHint } from './nearest.ts';
@@ -42,7 +41,6 @@ function checkLesson(library: Library, entry: LessonEntry): void {
   }
   if (!lesson) return;
   checkLength(library, entry, lesson);
-  checkReferences(library, lesson);
   const seen: Seen = { byId: new Map() };
   lesson.words.forEach((use) => checkWord(library, lesson, use, seen));
   if (lesson.readable) checkNeeds(library, entry, lesson);

@@ -1,14 +1,36 @@
-import { ADDRESSES, FIXED_PAGES } from '../../curriculum/index.ts';
-import type { Reference } from './references.ts';
+import { addressesOf } from './addresses.ts';
 import type { Library } from './library.ts';
 import { knownHint } from './nearest.ts';
+import type { Reference } from './references.ts';
 
-/** Links lead somewhere, pictures are there and say what they show. */
-export function checkReferences(library: Library, text: { file: string; references: Reference[] }): void {
+/** A text with what it leads to. */
+interface Text {
+  file: string;
+  references: readonly Reference[];
+  anchors: readonly string[];
+}
+
+/** Links lead somewhere, pictures are there and say what they show: in every lesson and page. */
+export function checkReferences(library: Library): void {
+  const addresses = addressesOf(library);
+  const texts = [
+    ...library.lessons.flatMap(({ id, lesson }) => (lesson ? [{ text: lesson, self: `/lessons/${id}/` }] : [])),
+    ...[...library.pages].flatMap(([id, { page }]) => (page ? [{ text: page, self: `/${id}/` }] : [])),
+  ];
+  for (const { text, self } of texts) checkText(library, text, { addresses, self });
+}
+
+/** Where links may lead, and the address of the text itself. */
+interface Way {
+  addresses: ReadonlyMap<string, ReadonlySet<string>>;
+  self: string;
+}
+
+function checkText(library: Library, text: Text, way: Way): void {
   for (const reference of text.references) {
-    const said =
-      reference.kind === 'picture' ? pictureFault(library, text.file, reference) : linkFault(library, reference);
-    if (said) library.faults.push({ file: text.file, line: reference.line, column: reference.column, ...said });
+    const { line, column } = reference;
+    const said = reference.kind === 'picture' ? pictureFault(library, text.file, reference) : linkFault(way, reference);
+    if (said) library.faults.push({ file: text.file, line, column, ...said });
   }
 }
 
@@ -29,8 +51,9 @@ function pictureFault(library: Library, file: string, { url, alt }: Reference): 
 
 const ELSEWHERE = /^(https:\/\/|mailto:)/;
 
-function linkFault(library: Library, { url }: Reference): Said | undefined {
-  if (ELSEWHERE.test(url) || /^#./.test(url)) return undefined;
+function linkFault(way: Way, { url }: Reference): Said | undefined {
+  if (ELSEWHERE.test(url)) return undefined;
+  if (url.startsWith('#')) return anchorFault(way, url, way.self);
   if (!url.startsWith('/') || url.startsWith('//'))
     return {
       message: `"${url}" is no address of this site`,
@@ -38,23 +61,16 @@ function linkFault(library: Library, { url }: Reference): Said | undefined {
     };
   const path = url.split(/[?#]/, 1)[0];
   if (!path.endsWith('/')) return { message: `"${url}" lacks the slash at its end`, hint: `write ${path}/` };
-  return resolves(library, url, path)
-    ? undefined
-    : { message: `"${url}" leads nowhere`, hint: knownHint(path, addresses(library)) };
+  return way.addresses.has(path)
+    ? anchorFault(way, url, path)
+    : { message: `"${url}" leads nowhere`, hint: knownHint(path, way.addresses.keys()) };
 }
 
-function resolves(library: Library, url: string, path: string): boolean {
-  const term = url.startsWith(`${ADDRESSES.glossary}#`) ? url.slice(ADDRESSES.glossary.length + 1) : undefined;
-  return term === undefined ? addresses(library).has(path) : library.glossary.has(term);
-}
-
-/** Every address that a link may lead to. */
-function addresses(library: Library): Set<string> {
-  return new Set([
-    ...FIXED_PAGES,
-    ...[...library.pages.keys()].map((id) => `/${id}/`),
-    ...library.lessons.map(({ id }) => ADDRESSES.lesson(id)),
-    ...[...library.exercises.keys()].map(ADDRESSES.exercise),
-    ...[...library.rudiments.keys()].map(ADDRESSES.rudiment),
-  ]);
+/** An anchor that the page does not have opens the page at its top, and nobody knows why. */
+function anchorFault({ addresses }: Way, url: string, path: string): Said | undefined {
+  const anchor = url.split('#')[1];
+  const anchors = addresses.get(path);
+  // The frame of every page has this one.
+  if (anchor === undefined || anchor === 'page' || !anchors || anchors.has(anchor)) return undefined;
+  return { message: `"${url}" leads nowhere: that page has no #${anchor}`, hint: knownHint(anchor, anchors) };
 }

@@ -39,6 +39,11 @@ export function countFaults(faults: readonly ContentFault[]): string {
   return `${count(faults.length, 'fault')} in ${count(new Set(faults.map(({ file }) => file)).size, 'file')}`;
 }
 
+/** What is worth a look, one under the other, under a line that says so. */
+export function printWarnings(warnings: readonly ContentFault[]): string {
+  return ['Worth a look; nothing is refused for it:', ...warnings.map(printFault)].join('\n\n');
+}
+
 /** All faults, one under the other, and their number in the last line. */
 export function printFaults(faults: readonly ContentFault[]): string {
   return [...faults.map(printFault), `${countFaults(faults)} of the content.`].join('\n\n');

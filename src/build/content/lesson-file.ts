@@ -1,5 +1,6 @@
 import { VOCABULARY, wordOf, type Word } from '../../curriculum/index.ts';
 import type { ContentFault, Place } from './content-fault.ts';
+import { headingAnchors } from './anchors.ts';
 import { readFrontmatter } from './frontmatter.ts';
 import {
   isComment,
@@ -35,6 +36,8 @@ export interface LessonFile {
   frontmatter?: YamlText;
   words: WordUse[];
   references: Reference[];
+  /** What an address may have behind its #. */
+  anchors: string[];
   /** False where the text could not be read, so that nothing can be said about what it lacks. */
   readable: boolean;
   faults: ContentFault[];
@@ -42,7 +45,7 @@ export interface LessonFile {
 
 /** Takes a lesson apart: its front matter, the words it uses, its links; with the faults of its form. */
 export function readLesson(file: string, text: string): LessonFile {
-  const lesson: LessonFile = { file, text, words: [], references: [], readable: false, faults: [] };
+  const lesson: LessonFile = { file, text, words: [], references: [], anchors: [], readable: false, faults: [] };
   const front = readFrontmatter(text);
   if (front.ok) lesson.frontmatter = front.yaml;
   else lesson.faults.push(...front.faults.map((one) => ({ file, ...one })));
@@ -53,6 +56,7 @@ export function readLesson(file: string, text: string): LessonFile {
   }
   lesson.readable = true;
   walk(read.tree, (node, parent) => readNode(lesson, node, parent));
+  lesson.anchors = headingAnchors(read.tree);
   return lesson;
 }
 

@@ -63,6 +63,8 @@ export interface Library {
   /** Films beside the lessons and their captions, relative to the root. */
   films: Set<string>;
   faults: ContentFault[];
+  /** What need not be wrong, but is worth a look. */
+  warnings: ContentFault[];
 }
 
 /** The folders whose files are one thing each. */
@@ -89,6 +91,7 @@ export function readLibrary(files: readonly FoundFile[]): Library {
     pictures: new Set(),
     films: new Set(),
     faults: [],
+    warnings: [],
   };
   files.forEach((found) => shelve(library, found));
   return library;
@@ -204,14 +207,30 @@ function shelvePage(library: Library, found: FoundFile): void {
   if (entry.yaml) entry.data = judgeYaml(library, file, entry.yaml, pageSchema, 'the front matter');
 }
 
+/** What the lessons say of themselves, without those whose front matter is faulty. */
+export const writtenLessons = ({ lessons }: Library): LessonData[] => lessons.flatMap(({ data }) => data ?? []);
+
 /** Notes a fault at a place of an entry's YAML. */
 export function faultAt(
-  library: Library,
+  { faults }: Library,
   entry: Entry<unknown>,
   path: readonly PropertyKey[],
   message: string,
   hint?: string,
 ): void {
-  const place: Place = entry.yaml?.placeOf(path) ?? { line: 1, column: 1 };
-  library.faults.push({ file: entry.file, ...place, message, hint });
+  faults.push({ file: entry.file, ...placeIn(entry, path), message, hint });
 }
+
+/** Notes something worth a look at a place of an entry's YAML. */
+export function warnAt(
+  { warnings }: Library,
+  entry: Entry<unknown>,
+  path: readonly PropertyKey[],
+  message: string,
+  hint?: string,
+): void {
+  warnings.push({ file: entry.file, ...placeIn(entry, path), message, hint });
+}
+
+const placeIn = (entry: Entry<unknown>, path: readonly PropertyKey[]): Place =>
+  entry.yaml?.placeOf(path) ?? { line: 1, column: 1 };

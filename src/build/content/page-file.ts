@@ -1,4 +1,5 @@
 import type { ContentFault } from './content-fault.ts';
+import { headingAnchors } from './anchors.ts';
 import { readFrontmatter } from './frontmatter.ts';
 import { placeOfNode, readMarkdown, walk, type TreeNode } from './mdx-tree.ts';
 import type { Reference } from './references.ts';
@@ -9,16 +10,20 @@ export interface PageFile {
   file: string;
   frontmatter?: YamlText;
   references: Reference[];
+  /** What an address may have behind its #. */
+  anchors: string[];
   faults: ContentFault[];
 }
 
 /** Takes a page of plain Markdown apart; HTML in it is refused. */
 export function readPage(file: string, text: string): PageFile {
-  const page: PageFile = { file, references: [], faults: [] };
+  const page: PageFile = { file, references: [], anchors: [], faults: [] };
   const read = readFrontmatter(text);
   if (read.ok) page.frontmatter = read.yaml;
   else page.faults.push(...read.faults.map((fault) => ({ file, ...fault })));
-  walk(readMarkdown(text), (node) => readNode(page, node));
+  const tree = readMarkdown(text);
+  walk(tree, (node) => readNode(page, node));
+  page.anchors = headingAnchors(tree);
   return page;
 }
 

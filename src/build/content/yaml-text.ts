@@ -1,4 +1,14 @@
-import { isMap, isNode, isScalar, LineCounter, parseDocument, type Document, type Node } from 'yaml';
+import {
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  LineCounter,
+  parseDocument,
+  type Document,
+  type Node,
+  type YAMLMap,
+} from 'yaml';
 import type { Place } from './content-fault.ts';
 
 /** YAML as a value, with the places of its parts. */
@@ -54,7 +64,7 @@ function quoteHint(line: string): string | undefined {
 }
 
 function yamlText(document: Document.Parsed, text: string, place: (offset: number) => Place): YamlText {
-  const nodeAt = (path: readonly PropertyKey[]) => (path.length ? document.getIn(path, true) : document.contents);
+  const nodeAt = (path: readonly PropertyKey[]) => path.reduce<unknown>(childOf, document.contents);
   const startOf = (node: unknown) => (isNode(node) && node.range ? node.range[0] : undefined);
   const placeOf = (path: readonly PropertyKey[], atKey = false): Place => {
     const offset = atKey ? keyStart(nodeAt(path.slice(0, -1)), path.at(-1)) : startOf(nodeAt(path));
@@ -68,10 +78,18 @@ function yamlText(document: Document.Parsed, text: string, place: (offset: numbe
   return { value: document.toJS(), placeOf, textStart };
 }
 
+/** The part of a value under a key. A number that is a key has become a text by the time anybody asks for it. */
+function childOf(node: unknown, key: PropertyKey): unknown {
+  if (isMap(node)) return pairAt(node, key)?.value;
+  return isSeq(node) ? node.items[Number(key)] : undefined;
+}
+
+const pairAt = (map: YAMLMap, key: PropertyKey) =>
+  map.items.find((item) => isScalar(item.key) && String(item.key.value) === String(key));
+
 function keyStart(map: unknown, key: PropertyKey | undefined): number | undefined {
-  if (!isMap(map)) return undefined;
-  const pair = map.items.find((item) => isScalar(item.key) && item.key.value === key);
-  return (pair?.key as Node | undefined)?.range?.[0];
+  if (!isMap(map) || key === undefined) return undefined;
+  return (pairAt(map, key)?.key as Node | undefined)?.range?.[0];
 }
 
 function stringStart(node: unknown, text: string): number | undefined {

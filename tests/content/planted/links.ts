@@ -1,4 +1,7 @@
+import { GOOD, TEXT_LINE } from '../plant.ts';
 import { also, here, type Planted } from './planted.ts';
+
+const HIDDEN_PART = { 'content/site.yaml': `${GOOD['content/site.yaml'] as string}\nhide: { parts: [1] }\n` };
 
 /** In links and pictures. */
 export const LINKS: Planted[] = [
@@ -27,6 +30,31 @@ export const LINKS: Planted[] = [
     changes: also('[there](/glossary/#drag)'),
     at: here(),
     says: /leads nowhere/,
+  },
+  {
+    name: 'a link to a heading that the lesson does not have',
+    changes: also('## The other hand\n\n[there](/lessons/first/#the-other-hnd)'),
+    at: here(1, TEXT_LINE + 2),
+    says: /that page has no #the-other-hnd/,
+    hint: /"the-other-hand"/,
+  },
+  {
+    name: 'a link within the lesson to a heading that it does not have',
+    changes: also('## The other hand\n\n[there](#other-hand)'),
+    at: here(1, TEXT_LINE + 2),
+    says: /no #other-hand/,
+  },
+  {
+    name: 'a link to a part that is hidden',
+    changes: { ...also('[there](/course/#part-1)'), ...HIDDEN_PART },
+    at: here(),
+    says: /no #part-1/,
+  },
+  {
+    name: 'a link to an exercise that the page does not show',
+    changes: also('[there](#slow)'),
+    at: here(),
+    says: /no #slow/,
   },
   {
     name: 'a script for a link',

@@ -25,13 +25,6 @@ export const PLACES: Planted[] = [
     says: /calls it "First"/,
   },
   {
-    name: 'a lesson that is not in the plan',
-    changes: changed('content/course.yaml', 'id: first', 'id: fist'),
-    at: `${LESSON}:2:5`,
-    says: /no lesson "first"/,
-    hint: /"fist"/,
-  },
-  {
     name: 'a lesson twice in the plan',
     changes: changed('content/course.yaml', 'id: second', 'id: first'),
     at: 'content/course.yaml:7:15',

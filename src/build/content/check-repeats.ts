@@ -1,0 +1,40 @@
+import { barOfExercise, layBar, type ExerciseData } from '../../curriculum/index.ts';
+import { cellLookup } from './check-bars.ts';
+import { faultAt, type Library } from './library.ts';
+
+/**
+ * No two exercises are one bar: the same meter, subdivision and pickup, and the same strokes on the same surfaces under
+ * the lead each begins with. Names, tempo and staff make no other bar of it; another first lead does.
+ */
+export function checkRepeats(library: Library): void {
+  const first = new Map<string, string>();
+  for (const entry of library.exercises.values()) {
+    const bar = entry.data && sounding(library, entry.data);
+    if (bar === undefined) continue;
+    const earlier = first.get(bar);
+    if (earlier)
+      faultAt(
+        library,
+        entry,
+        [entry.data!.cells ? 'cells' : 'sticking'],
+        `this is the bar of ${earlier} again`,
+        'one exercise can offer several leads and a range of tempos: keep one of the two, or change the bar',
+      );
+    else first.set(bar, entry.file);
+  }
+}
+
+/** What a bar sounds and where, as a text that two bars share exactly when they are the same; none where it is faulty. */
+function sounding(library: Library, exercise: ExerciseData): string | undefined {
+  const spec = barOfExercise(exercise);
+  const cellOf = cellLookup(library);
+  if (spec.cells?.some((id) => !cellOf(id))) return undefined;
+  const laid = layBar(spec, cellOf);
+  if (!laid.ok) return undefined;
+  const { bars, pickupTicks, strokes } = laid.timeline;
+  return JSON.stringify([
+    bars.map(({ meter, grid }) => [meter, grid]),
+    pickupTicks,
+    strokes.map(({ tick, limb, kind, accent, ghost, surface }) => [tick, limb, kind, accent, ghost, surface]),
+  ]);
+}

@@ -1,0 +1,89 @@
+import { expect, test } from 'vitest';
+import { lookAtContent } from '../../src/build/check-content.ts';
+import { siteSchema } from '../../src/curriculum/index.ts';
+import { BAR, EXERCISE, faultsOf, GOOD, lesson, LESSON, planted, QUESTION, type Tree } from './plant.ts';
+
+const SITE = 'content/site.yaml';
+const site = (more: string): Tree => ({ [SITE]: `${GOOD[SITE] as string}\n${more}\n` });
+const own = (part: number, order: number, id: string): Tree => ({
+  [`content/lessons/${part < 10 ? `0${part}` : part}-ours/0${order}-${id}/index.mdx`]: lesson(`${BAR}\n\n${QUESTION}`, {
+    id,
+    part: `${part}`,
+    order: `${order}`,
+  }),
+});
+const warningsOf = (changes: Tree) =>
+  planted({ ...GOOD, ...changes }, lookAtContent).warnings.map(
+    ({ file, line, message }) => `${file}:${line} ${message}`,
+  );
+
+test('a school may leave out everything, and says nothing wrong by it', () => {
+  expect(siteSchema.parse({})).toMatchObject({
+    counting: '1 e & a',
+    barWord: 'bar',
+    hide: { lessons: [], exercises: [], parts: [] },
+    parts: [],
+    order: { parts: [], lessons: {} },
+    aliases: {},
+  });
+  expect(faultsOf({ [SITE]: 'name: Ours\n' })).toEqual([]);
+});
+
+test('a lesson file alone is enough, beside our lessons or among them', () => {
+  expect(faultsOf(own(1, 3, 'third'))).toEqual([]);
+  expect(faultsOf(own(1, 1, 'between'))).toEqual([]);
+});
+
+test('everything a school can set, at once', () => {
+  const settings = [
+    'parts:',
+    '  - { number: 20, title: Our ensemble, idea: What we play together. }',
+    'hide: { lessons: [second], exercises: [slow], parts: [1] }',
+    'order:',
+    '  parts: [20, 1]',
+    '  lessons:',
+    '    20: [first]',
+    'aliases: { flam-drag: galloping flam }',
+  ].join('\n');
+  expect(faultsOf({ ...site(settings), ...own(20, 1, 'ours') })).toEqual([]);
+});
+
+test('a lesson that is not planned but nearly called like one that is missing is worth a look', () => {
+  expect(warningsOf(own(1, 3, 'secnd'))).toContain(
+    'content/lessons/01-ours/03-secnd/index.mdx:2 content/course.yaml plans a lesson "second" that is not written',
+  );
+});
+
+test('a part without lessons, and a part that the text speaks of and nobody finds', () => {
+  expect(warningsOf(site('parts: [{ number: 20, title: Ours, idea: Ours. }]'))).toContain(
+    `${SITE}:7 part 20 has no lesson yet, so it is not shown`,
+  );
+  const spoken = lesson(`You will need this in Part 4.\n\n${BAR}\n\n${QUESTION}`);
+  expect(warningsOf({ [LESSON]: spoken })).toContain(`${LESSON}:15 the text speaks of Part 4, which is not shown`);
+  expect(warningsOf({ [LESSON]: spoken.replace('Part 4', 'Part 1') }).join()).not.toContain('speaks of');
+});
+
+test('a goal that hands do not reach is told, and refuses nothing', () => {
+  const fast = { [EXERCISE]: (GOOD[EXERCISE] as string).replace('to: 80', 'to: 290') };
+  expect(faultsOf(fast)).toEqual([]);
+  expect(warningsOf(fast).join('\n')).toMatch(/slow.yaml:7 at 290, the (right|left) hand has \d+ ms between/);
+  expect(warningsOf({}).join('\n')).not.toContain('ms between');
+});
+
+test('what no lesson shows is told in one line a kind', () => {
+  const unused = {
+    'content/cells/extra.yaml': 'name: extra\nsticking: R L\n',
+    [LESSON]: lesson(`${BAR}\n\n${QUESTION}`),
+  };
+  expect(warningsOf(unused)).toEqual(
+    expect.arrayContaining([
+      'content/cells:1 2 of the cells stand in no exercise and no lesson:',
+      'content/exercises:1 1 of the exercises stands in no lesson:',
+    ]),
+  );
+});
+
+test('the same bar led by the other hand is another exercise', () => {
+  const left = (GOOD[EXERCISE] as string).replace('leads: [right, left, alternating]', 'leads: [left]');
+  expect(faultsOf({ 'content/exercises/left.yaml': left })).toEqual([]);
+});
