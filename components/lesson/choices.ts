@@ -23,6 +23,7 @@ export function offered(question: QuestionAttributes, answer: Answer, timeline?:
   if (answer.kind === 'motion') return MOTIONS.map((motion) => answerText({ kind: 'motion', motion }));
   if (answer.kind === 'stroke')
     return [...new Set([...STROKES, answer.stroke])].map((stroke) => answerText({ kind: 'stroke', stroke }));
+  if (answer.kind === 'place') return [1, 2, 3].map((place) => answerText({ kind: 'place', place }));
   if (!timeline) return [];
   if (answer.kind === 'surface') return surfacesOf(timeline);
   return answer.kind === 'count' ? countsAround(answer, timeline, question.ask.length) : [];

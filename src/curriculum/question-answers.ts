@@ -9,6 +9,7 @@ export type Answer =
   | { kind: 'hand'; hands: Hand[] }
   | { kind: 'count'; count: string; bar: number }
   | { kind: 'number'; value: number }
+  | { kind: 'place'; place: number }
   | { kind: 'motion'; motion: Motion }
   | { kind: 'stroke'; stroke: StrokeName }
   | { kind: 'surface'; surface: Surface }
@@ -97,6 +98,7 @@ function waysToSay(answer: Answer): Words {
   if (answer.kind === 'hand') return handWays(answer.hands);
   if (answer.kind === 'count') return countWays(answer);
   if (answer.kind === 'number') return numberWays(answer.value);
+  if (answer.kind === 'place') return placeWays(answer.place);
   if (answer.kind === 'motion') return MOTION_WORDS[answer.motion];
   if (answer.kind === 'stroke') return STROKE_WORDS[answer.stroke];
   return answer.kind === 'surface' ? SURFACE_WORDS[answer.surface] : [answer.text];
@@ -121,4 +123,11 @@ function numberWays(value: number): Words {
   const whole = Math.floor(value);
   if (value - whole === 0.5) return [String(value), `${whole} 1/2`, `${NUMBER_WORDS[whole]} and a half`, `${whole}½`];
   return NUMBER_WORDS[value] === undefined ? [String(value)] : [String(value), NUMBER_WORDS[value]];
+}
+
+const ORDINALS = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+
+function placeWays(place: number): Words {
+  const word = ORDINALS[place];
+  return word ? [`the ${word}`, String(place), NUMBER_WORDS[place]] : [`number ${place}`, String(place)];
 }

@@ -24,7 +24,8 @@ export const placeAt: Compute = (question, { phrase, timeline }) => {
   if (!place.ok) return place;
   const index = phrase.slots.findIndex(({ tick }) => tick === place.found.tick);
   const cell = phrase.cells[phrase.slots[index].cell];
-  return cell ? number(index - cell.from + 1) : no('at', 'no cell stands there');
+  if (!cell) return no('at', 'no cell stands there');
+  return { ok: true, answer: { kind: 'place', place: index - cell.from + 1 } };
 };
 
 /** The count of a slot by its number. */

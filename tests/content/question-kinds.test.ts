@@ -68,7 +68,7 @@ describe('what stands on a count', () => {
   // Common practice: under five flam drags the foot meets a flam, a diddle, a single and a flam.
   test('the foot meets the first, second, third and first slot of the cell', () => {
     const places = ['1', '2', '3', '4'].map((at) => answerTo('place-at', { at }, FLAM_DRAGS));
-    expect(places).toEqual(['1', '2', '3', '1']);
+    expect(places).toEqual(['the first', 'the second', 'the third', 'the first']);
   });
 });
 
