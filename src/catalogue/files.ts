@@ -6,14 +6,22 @@ type Loaders<T> = Record<string, () => Promise<T>>;
 // Which files a school lays beside its lessons is not known beforehand; content imports nothing.
 // eslint-disable-next-line no-restricted-syntax
 const pictures: Loaders<ImageMetadata> = import.meta.glob<ImageMetadata>(
-  ['/content/lessons/*/*/*.{png,jpg,jpeg,svg,webp,avif}', '/content/pages/*.{png,jpg,jpeg,svg,webp,avif}'],
+  [
+    '/content/lessons/*/*/*.{png,jpg,jpeg,svg,webp,avif}',
+    '/content/pages/*.{png,jpg,jpeg,svg,webp,avif}',
+    '/components/lesson/specimens/*.{png,jpg,jpeg,svg,webp,avif}',
+  ],
   { import: 'default' },
 );
 
 // A small file must not be written into the page: the content policy takes films from the site's own address only.
 // eslint-disable-next-line no-restricted-syntax
 const films: Loaders<string> = import.meta.glob<string>(
-  ['/content/lessons/*/*/*.{mp4,webm,vtt}', '/content/pages/*.{mp4,webm,vtt}'],
+  [
+    '/content/lessons/*/*/*.{mp4,webm,vtt}',
+    '/content/pages/*.{mp4,webm,vtt}',
+    '/components/lesson/specimens/*.{mp4,webm,vtt}',
+  ],
   { import: 'default', query: '?url&no-inline' },
 );
 

@@ -8,3 +8,4 @@ export * from './text.ts';
 export * from './stickings.ts';
 export * from './files.ts';
 export * from './practice.ts';
+export * from './specimens.ts';

@@ -23,24 +23,21 @@ export type ListenData = z.infer<typeof listen>;
 
 /** The front matter of a lesson, `content/lessons/NN-part/NN-id/index.mdx`. */
 export const lessonSchema = z.strictObject({
-  /** Its address for ever: `/lessons/<id>/`. */
-  id: id(),
-  /** The part of the course it belongs to. */
-  part: whole(1, 99, 'the number of a part'),
-  /** Its place in the part. */
-  order: whole(1, 99, 'the place in its part'),
-  title: line('a short title', 80),
-  /** The one idea, in a sentence. */
-  idea: line('the one idea of the lesson, in a sentence', 240),
-  meter: meter(),
-  grid: grid(),
-  /** 1 for beginners, 3 for the far end. */
-  level: whole(1, 3, 'how hard it is'),
-  tempo: tempo(),
-  rudiments: ids('rudiments'),
-  terms: ids('terms of the glossary'),
-  /** What to listen to after the lesson; a school's own list. */
-  listen: z.array(listen, { error: LISTEN_SAYS }).default([]),
+  id: id().describe('its address for ever: /lessons/<id>/; never change it'),
+  part: whole(1, 99, 'the number of a part').describe('the part of the course it belongs to'),
+  order: whole(1, 99, 'the place in its part').describe('its place in the part, from 1'),
+  title: line('a short title', 80).describe('its title'),
+  idea: line('the one idea of the lesson, in a sentence', 240).describe('the one idea, in a sentence'),
+  meter: meter().describe('the meter it is in'),
+  grid: grid().describe('slots a beat: 2 eighths, 3 triplets, 4 sixteenths'),
+  level: whole(1, 3, 'how hard it is').describe('1 for beginners, 3 for the far end'),
+  tempo: tempo().describe('beats a minute: where to begin, where to arrive'),
+  rudiments: ids('rudiments').describe('rudiments it has to do with, by their ids'),
+  terms: ids('terms of the glossary').describe('words of the glossary it uses, by their ids'),
+  listen: z
+    .array(listen, { error: LISTEN_SAYS })
+    .default([])
+    .describe('what to listen to: a title each, with "at" a time, with "says" what to listen for'),
 });
 
 /** What a lesson's front matter says. */

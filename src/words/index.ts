@@ -10,3 +10,4 @@ export * from './school.ts';
 export * from './exercises.ts';
 export * from './progress.ts';
 export * from './privacy.ts';
+export * from './write.ts';

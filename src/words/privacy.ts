@@ -6,6 +6,7 @@ export const KEPT = {
   site: 'How you like every bar played:',
   done: 'Which lessons you marked as done.',
   last: 'Which lesson you read last, so that the first page can take you back to it.',
+  puzzles: 'Which puzzles you answered, on which day, and how it went.',
 } as const;
 
 /** The settings in that, by their names in the stored shape. */
@@ -33,12 +34,12 @@ export function privacyWords(school: string) {
     description: 'What this site keeps, where it stays, how to see it and how to delete it.',
     idea: 'Nothing you do here leaves this device.',
     leaves: 'What leaves this device',
-    nothing: `No cookies, no accounts, no counting of visitors. The pages ask no other site for anything. Nobody at the ${school} can see what you play, how fast, or which lessons you read.`,
-    logs: 'A web server has to know which page is asked for. Whoever runs the one that holds these pages may keep the ordinary log of it: page, time, network address. Ask the school how long.',
+    nothing: `No cookies, no accounts, no counting of visitors. The pages ask no other site for anything. Nobody at the ${school} can see what you play, how fast, or what you have done.`,
+    logs: 'One thing no site can do without: the web server that holds these pages is asked for each of them. Whoever runs it may keep its ordinary log: which page, when, from which network address. It holds no names. Ask the school whether it is kept, and for how long.',
     stays: 'What stays in this browser',
     staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
     noMore:
-      'That is all. No name, no age, no dates, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
+      'That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
     own: 'See it, save it, delete it',
     noScript:
       'Showing and deleting it on this page needs JavaScript, which is off or did not load. You can delete it in the browser’s own settings: look for “site data” or “browsing data”, find this site in the list, and delete what it holds. In a private window everything goes when the window is closed.',
@@ -58,7 +59,7 @@ export const OWN_DATA = {
   save: 'Save it to a file',
   take: 'Take from a file',
   takeHow:
-    'What is in the file is added: where both say something of the same exercise, the file goes before; what is only here stays.',
+    'What is in the file is added: where both say something of the same exercise, the file wins; what stands only here stays.',
   undo: 'Undo',
   erase: 'Delete everything',
   sure: 'Delete all of it, for everybody who uses this browser? Only a saved file brings it back.',
@@ -67,7 +68,7 @@ export const OWN_DATA = {
   erased: 'Deleted. This browser keeps nothing of this site any more, until you read or play on.',
   refused: 'The browser did not let go of it. Delete it in the browser’s own settings, under site data.',
   saved: 'Saved among your downloads.',
-  undone: 'Undone. Everything is as it was before the file.',
+  undone: 'Undone. Everything is as it was before.',
   full: 'There is no room for it in this browser. Everything is as it was.',
   taken: 'Taken.',
   takenPart: 'Taken, all but a part of the file that could not be read.',
@@ -98,12 +99,14 @@ export function amountsSay(kept: {
   site: object;
   done: readonly string[];
   last?: string;
+  puzzles?: readonly unknown[];
 }): string[] {
   const [exercises, settings] = [Object.keys(kept.exercises).length, Object.keys(kept.site).length];
   return [
     exercises ? `tempo or lead of ${many(exercises, 'exercise or bar', 'exercises and bars')}` : '',
     settings ? many(settings, 'setting', 'settings') : '',
     kept.done.length ? `${many(kept.done.length, 'lesson', 'lessons')} marked as done` : '',
+    kept.puzzles?.length ? `how ${many(kept.puzzles.length, 'puzzle', 'puzzles')} went` : '',
     kept.last === undefined ? '' : `the lesson you read last: ${kept.last}`,
   ].filter(Boolean);
 }
