@@ -39,8 +39,28 @@ const withoutEmpty = (part: PartLadders): PartLadders => ({
   ladders: part.ladders.filter(({ exercises }) => exercises.length > 0),
 });
 
-/** What the bars of every exercise say about it, by its id. */
-export async function getExerciseFacts(): Promise<Map<string, ExerciseFacts>> {
-  const [exercises, cellOf] = await Promise.all([getExercises(), getCells()]);
-  return new Map(exercises.map(({ id, data }) => [id, exerciseFacts(data, cellOf)]));
+/** An exercise with what its bars say about it and where it stands. */
+export interface ListedExercise extends Pick<ExerciseEntry, 'id' | 'data'> {
+  facts: ExerciseFacts;
+  part: CoursePart | undefined;
+}
+
+/** The ladders with what their exercises' bars say about them. */
+export async function getListedExercises(): Promise<
+  (Pick<PartLadders, 'part'> & { ladders: (Pick<Ladder, 'lesson'> & { exercises: ListedExercise[] })[] })[]
+> {
+  const [parts, cellOf] = await Promise.all([getLadders(), getCells()]);
+  return parts.map(({ part, ladders }) => ({
+    part,
+    ladders: ladders.map(({ lesson, exercises }) => ({
+      lesson,
+      exercises: exercises.map(({ id, data }) => ({ id, data, facts: exerciseFacts(data, cellOf), part })),
+    })),
+  }));
+}
+
+/** How many exercises each part of the course has, by its number. */
+export async function countByPart(): Promise<Map<number, number>> {
+  const count = ({ ladders }: PartLadders) => ladders.reduce((sum, { exercises }) => sum + exercises.length, 0);
+  return new Map((await getLadders()).flatMap((part) => (part.part ? [[part.part.number, count(part)] as const] : [])));
 }

@@ -15,7 +15,6 @@ const HOME = {
   idea: 'Take one short sticking. Count it, turn it, slide it over the beat, and fill bars with it that add up.',
   first: 'If you are new here, start with the ruler itself. Every lesson has one idea, a bar to play, and a question.',
   begin: 'Begin with',
-  left: 'You were reading',
   parts: 'The parts of the course',
 };
 

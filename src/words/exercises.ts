@@ -1,0 +1,111 @@
+/** What the list of exercises says: its filters, its counts, what it says where nothing fits. */
+import { inSentence } from './labels.ts';
+
+/** Labels and sentences of the list. */
+export const EXERCISE_WORDS = {
+  filters: 'Filters',
+  any: 'any',
+  part: 'Part',
+  grid: 'Subdivision',
+  meter: 'Meter',
+  slots: 'Length',
+  cell: 'Made of cells of',
+  rudiment: 'Rudiment',
+  limb: 'Hands and feet',
+  tempo: 'A tempo you can play',
+  tempoHelp: 'beats a minute',
+  tempoLimits: 'A tempo is a whole number from 30 to 300.',
+  with: 'Only with',
+  on: 'Where',
+  clear: 'Take the filters off',
+  none: 'No exercise has all of this at once.',
+  oneLess: 'Without one of these there are some:',
+  noneLess: 'Taking one of them off is not enough.',
+  ofNoLesson: 'Outside the lessons',
+  toPart: 'Parts',
+} as const;
+
+/** What an exercise can have in it. */
+export const INGREDIENT_WORDS: Record<string, string> = {
+  flams: 'flams',
+  drags: 'drags',
+  diddles: 'diddles',
+  rolls: 'buzz strokes',
+  accents: 'accents',
+  ghosts: 'ghost notes',
+  kicks: 'kicks',
+};
+
+/** Who plays an exercise. */
+export const PLAYER_WORDS: Record<string, string> = {
+  hands: 'hands alone',
+  right: 'the right hand alone',
+  left: 'the left hand alone',
+  feet: 'with feet',
+};
+
+/** Where one pad is enough. */
+export const ON_PAD = 'one pad is enough';
+
+/**
+ * A length in slots.
+ *
+ * @example slotsLong(12) // '12 slots'
+ */
+export function slotsLong(slots: number): string {
+  return slots === 1 ? 'one slot' : `${slots} slots`;
+}
+
+/**
+ * How many exercises are shown.
+ *
+ * @example exerciseCount(34, 251) // '34 of 251 exercises'
+ */
+export function exerciseCount(shown: number, of: number): string {
+  return shown === of ? `${of} exercises` : `${shown} of ${of} exercises`;
+}
+
+/**
+ * A subdivision by its number and by what the trade calls it in the meters at hand.
+ *
+ * @example gridSays(3, ['triplets']) // 'triplets, 3 a beat'
+ */
+export function gridSays(grid: number, names: readonly string[]): string {
+  return `${inSentence(names, 'or')}, ${grid} a beat`;
+}
+
+/**
+ * All the exercises of a part, as a link says it.
+ *
+ * @example partExercises(28) // 'All 28 exercises of this part'
+ */
+export function partExercises(count: number): string {
+  return count === 1 ? 'The exercise of this part' : `All ${count} exercises of this part`;
+}
+
+/**
+ * A way out of an empty list.
+ *
+ * @example withoutChoice('5/4', 12) // 'Without “5/4”: 12'
+ */
+export function withoutChoice(choice: string, count: number): string {
+  return `Without “${choice}”: ${count}`;
+}
+
+/** Longer ones are cut: an address may hold anything. */
+const LONGEST = 30;
+
+/**
+ * What an address asked for in vain.
+ *
+ * @example notAmong([{ field: 'Meter', value: '9/4' }])
+ * // 'The address asks for meter “9/4”. That is not among the choices here and is left out.'
+ */
+export function notAmong(asked: readonly { field: string; value: string }[]): string {
+  const each = asked.map(({ field, value }) => `${field.toLowerCase()} “${cut(value)}”`);
+  const rest =
+    each.length === 1 ? 'That is not among the choices here and is' : 'They are not among the choices here and are';
+  return `The address asks for ${inSentence(each)}. ${rest} left out.`;
+}
+
+const cut = (value: string): string => (value.length > LONGEST ? `${value.slice(0, LONGEST)} …` : value);
