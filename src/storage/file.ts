@@ -1,6 +1,6 @@
 /** A player's data as a file: written by one browser, read by another or by the same one later. */
-import { emptyStored, readStored, VERSION } from './shape.ts';
-import type { Stored } from './shape.ts';
+import { emptyStored, MOST_PUZZLES, readStored, VERSION } from './shape.ts';
+import type { PuzzleRecord, Stored } from './shape.ts';
 
 /** By what a file of ours is known. */
 const KIND = 'barwright player data';
@@ -53,6 +53,7 @@ function fieldsOf(text: string): Record<string, unknown> | undefined {
  */
 export function merged(own: Stored, added: Stored): Stored {
   const ids = Object.keys({ ...own.exercises, ...added.exercises });
+  const puzzles = puzzlesOf(own, added);
   return {
     ...emptyStored(),
     ...own,
@@ -60,5 +61,13 @@ export function merged(own: Stored, added: Stored): Stored {
     exercises: Object.fromEntries(ids.map((id) => [id, { ...own.exercises[id], ...added.exercises[id] }])),
     site: { ...own.site, ...added.site },
     done: [...new Set([...own.done, ...added.done])],
+    ...(puzzles.length ? { puzzles } : {}),
   };
+}
+
+/** Every puzzle once, as `added` has it where both do, in the order of their days. */
+function puzzlesOf(own: Stored, added: Stored): PuzzleRecord[] {
+  const all = [...(own.puzzles ?? []), ...(added.puzzles ?? [])];
+  const byNumber = new Map(all.map((record) => [`${record.kind} ${record.seed}`, record]));
+  return [...byNumber.values()].sort((a, b) => a.day.localeCompare(b.day)).slice(-MOST_PUZZLES);
 }

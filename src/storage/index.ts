@@ -6,4 +6,4 @@ export type { FileFault, FileReading } from './file.ts';
 export type { StorageArea } from './keys.ts';
 export { DEFAULTS, VERSION } from './shape.ts';
 export type { PlayerStore } from './store.ts';
-export type { ExerciseMemory, SiteSettings, Stored } from './shape.ts';
+export type { ExerciseMemory, PuzzleRecord, SiteSettings, Stored } from './shape.ts';

@@ -38,6 +38,22 @@ export interface SiteSettings {
   counts: boolean;
 }
 
+/** How one puzzle went, the last time it was answered. */
+export interface PuzzleRecord {
+  kind: string;
+  /** The number in its address. */
+  seed: number;
+  /** The day by the player's own clock, `2026-11-25`. */
+  day: string;
+  right: boolean;
+  /** Wrong answers given before that. */
+  misses: number;
+  hints: number;
+}
+
+/** How many puzzles are remembered; the oldest go first. */
+export const MOST_PUZZLES = 500;
+
 /** Everything kept, in the present version. */
 export interface Stored {
   version: typeof VERSION;
@@ -47,6 +63,8 @@ export interface Stored {
   done: string[];
   /** Id of the lesson last read. */
   last?: string;
+  /** Puzzles in the order they were answered; absent before the first. */
+  puzzles?: PuzzleRecord[];
 }
 
 /** Where a player has chosen nothing. Flam width: ours; no published figure was found (15 to 40 ms is usual). */
@@ -112,6 +130,15 @@ const SITE_CHECKS: Record<string, Check> = {
   counts: isFlag,
 };
 
+const PUZZLE_FIELDS: readonly [string, Check][] = [
+  ['kind', isText],
+  ['seed', within(1, 999_999_999)],
+  ['day', (value) => typeof value === 'string' && /^\d{4}-\d\d-\d\d$/.test(value)],
+  ['right', isFlag],
+  ['misses', within(0, 1_000_000)],
+  ['hints', within(0, 1_000_000)],
+];
+
 /**
  * Reads a stored text of any version; what cannot be used is left out and reported, never thrown.
  *
@@ -130,6 +157,8 @@ export function readStored(text: string): Reading {
   };
   if (isText(value.last)) stored.last = value.last as string;
   else if (value.last !== undefined) report.whole = false;
+  const puzzles = readPuzzles(value.puzzles, report);
+  if (puzzles.length) stored.puzzles = puzzles;
   return { stored, whole: report.whole };
 }
 
@@ -164,6 +193,14 @@ function readDone(value: unknown, report: { whole: boolean }): string[] {
   const good = list.filter(isText) as string[];
   if (!Array.isArray(value) || good.length < list.length) report.whole = false;
   return [...new Set(good)];
+}
+
+function readPuzzles(value: unknown, report: { whole: boolean }): PuzzleRecord[] {
+  if (value === undefined) return [];
+  const list = Array.isArray(value) ? value : [];
+  const good = list.filter((one) => isFields(one) && PUZZLE_FIELDS.every(([name, check]) => check(one[name])));
+  if (!Array.isArray(value) || good.length < list.length) report.whole = false;
+  return good.slice(-MOST_PUZZLES) as PuzzleRecord[];
 }
 
 function keep<T>(value: unknown, checks: Record<string, Check>, report: { whole: boolean }): T {

@@ -1,6 +1,6 @@
 import { browserArea, keyOf, putAside, type StorageArea } from './keys.ts';
-import { DEFAULTS, emptyStored, readStored } from './shape.ts';
-import type { ExerciseMemory, SiteSettings, Stored } from './shape.ts';
+import { DEFAULTS, emptyStored, MOST_PUZZLES, readStored } from './shape.ts';
+import type { ExerciseMemory, PuzzleRecord, SiteSettings, Stored } from './shape.ts';
 
 /** What a player's browser remembers; every call works where nothing can be kept, for as long as the page is open. */
 export interface PlayerStore {
@@ -21,6 +21,10 @@ export interface PlayerStore {
   /** Id of the lesson last read. */
   last(): string | undefined;
   setLast(id: string): void;
+  /** How puzzles went, the latest at the end. */
+  puzzles(): readonly PuzzleRecord[];
+  /** Remembers how a puzzle went, in place of what is remembered of the same one. */
+  notePuzzle(record: PuzzleRecord): void;
   /** Calls back after every change, by this page or by another one of the same site; gives the way to stop it. */
   on(listener: () => void): () => void;
 }
@@ -72,6 +76,8 @@ function storeOver(shelf: Shelf, key: string, events: StorageOptions['events']):
     setDone: (id, done) => change((all) => (all.done = withId(all.done, id, done))),
     last: () => shelf.read().last,
     setLast: (id) => change((all) => (all.last = id)),
+    puzzles: () => shelf.read().puzzles ?? [],
+    notePuzzle: (record) => change((all) => (all.puzzles = withRecord(all.puzzles ?? [], record))),
     on: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -82,6 +88,11 @@ function storeOver(shelf: Shelf, key: string, events: StorageOptions['events']):
 function withId(ids: string[], id: string, wanted: boolean): string[] {
   const others = ids.filter((other) => other !== id);
   return wanted ? [...others, id] : others;
+}
+
+function withRecord(records: PuzzleRecord[], record: PuzzleRecord): PuzzleRecord[] {
+  const others = records.filter(({ kind, seed }) => kind !== record.kind || seed !== record.seed);
+  return [...others, record].slice(-MOST_PUZZLES);
 }
 
 /** One key of a storage area, held in memory as well, so that a refusal loses nothing while the page is open. */

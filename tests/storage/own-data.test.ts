@@ -22,6 +22,7 @@ const FULL: Stored = {
   site: { swing: 2 },
   done: ['where-is-one'],
   last: 'the-flam-drag',
+  puzzles: [{ kind: 'fill', seed: 7, day: '2026-11-25', right: true, misses: 1, hints: 0 }],
 };
 
 const own = (area: FakeArea) => openOwnData({ area, base: '/' });

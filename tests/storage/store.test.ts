@@ -150,3 +150,36 @@ describe('data that cannot be read', () => {
     expect(readStored(area.kept.get(KEY)!).whole).toBe(true);
   });
 });
+
+describe('puzzles', () => {
+  const record = { kind: 'fill', seed: 7, day: '2026-11-25', right: true, misses: 1, hints: 0 };
+
+  test('are remembered in the order they were answered, each once', () => {
+    const store = open(new FakeArea());
+    store.notePuzzle(record);
+    store.notePuzzle({ ...record, seed: 8 });
+    store.notePuzzle({ ...record, misses: 0 });
+    expect(store.puzzles()).toEqual([
+      { ...record, seed: 8 },
+      { ...record, misses: 0 },
+    ]);
+  });
+
+  test('that cannot be read are left out and the rest is kept', () => {
+    const text = JSON.stringify({
+      version: 1,
+      exercises: {},
+      site: {},
+      done: [],
+      puzzles: [record, { kind: 'fill' }, 3],
+    });
+    expect(readStored(text)).toMatchObject({ whole: false, stored: { puzzles: [record] } });
+  });
+
+  test('are as many as there is room for, the latest', () => {
+    const store = open(new FakeArea());
+    for (let seed = 1; seed <= 502; seed += 1) store.notePuzzle({ ...record, seed });
+    expect(store.puzzles()).toHaveLength(500);
+    expect(store.puzzles().at(-1)!.seed).toBe(502);
+  });
+});

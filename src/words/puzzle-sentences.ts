@@ -1,0 +1,273 @@
+/** Sentences about one puzzle: what its card asks for, what is wrong with an answer, what a hint says. */
+import {
+  countName,
+  sayCount,
+  slotNames,
+  type CountSystem,
+  type FixRule,
+  type LayHint,
+  type LayPuzzle,
+  type Puzzle,
+  type PuzzleCell,
+  type ResolvesPuzzle,
+  type SlotIndex,
+  type StartPuzzle,
+  type WhichPuzzle,
+  type Wrong,
+} from '../core/index.ts';
+import { inSentence, sayBar } from './labels.ts';
+import type { BarWord } from './labels.ts';
+import { numberWord } from './numbers.ts';
+
+/** What sentences need besides the puzzle: how the school counts, its word for a bar, and names of cells. */
+export interface Saying {
+  system?: CountSystem | undefined;
+  barWord: BarWord;
+  /** A cell's name by its id. */
+  nameOf: (cell: string) => string;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const article = (name: string): string => (/^[aeiou]/i.test(name) ? `an ${name}` : `a ${name}`);
+const named = (name: string): string => (/^[A-Z] /.test(name) ? name : article(name));
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth']; // prettier-ignore
+const HANDS = { R: 'right', L: 'left' };
+
+/** Slots as the trade names them: "one sixteenth", "three sixteenths". */
+function slotsSay({ meter, grid }: Puzzle, count: number): string {
+  const { one, many } = slotNames(meter, grid);
+  return `${numberWord(count)} ${count === 1 ? one : many}`;
+}
+
+/**
+ * A slot as one says it, with its bar where there are several.
+ *
+ * @example placeSays(makePuzzle('fill', 7), 15, { barWord: 'bar', nameOf: (id) => id }) // 'the a of 4'
+ */
+export function placeSays(puzzle: Puzzle, slot: SlotIndex, { system, barWord }: Saying): string {
+  const { meter, grid, barSlots, slots } = puzzle;
+  const count = sayCount(countName(meter, grid, slot % barSlots, system));
+  return slots > barSlots && puzzle.kind !== 'resolves'
+    ? `${count} in ${barWord} ${Math.floor(slot / barSlots) + 1}`
+    : count;
+}
+
+/** What a card asks for: a sentence that says what to do, then the rules, a sentence each. */
+export interface CardWords {
+  task: string;
+  rules: string[];
+}
+
+/** The card of a puzzle. */
+export function cardSays(puzzle: Puzzle, saying: Saying): CardWords {
+  const card = cardOf(puzzle, saying);
+  const said = (text: string): string => sayBar(text, saying.barWord);
+  return { task: said(card.task), rules: card.rules.map(said) };
+}
+
+function cardOf(puzzle: Puzzle, saying: Saying): CardWords {
+  switch (puzzle.kind) {
+    case 'start':
+      return { task: startTask(puzzle, saying), rules: [] };
+    case 'fix':
+      return { task: 'One stroke breaks the rule. Find it.', rules: [ruleSays(puzzle.asked, saying)] };
+    case 'resolves':
+      return { task: resolvesTask(puzzle, saying), rules: [] };
+    case 'which':
+      return { task: whichTask(puzzle, saying), rules: [] };
+    default:
+      return { task: layTask(puzzle), rules: layRules(puzzle, saying) };
+  }
+}
+
+function layTask(puzzle: LayPuzzle): string {
+  const { meter, slots, barSlots, gap, kind } = puzzle;
+  const bars = slots / barSlots;
+  const whole = bars === 1 ? `A bar of ${meter}` : `${capital(numberWord(bars))} bars of ${meter}`;
+  if (kind === 'missing') return `${whole} with a hole of ${slotsSay(puzzle, gap)}. Fill it from the shelf.`;
+  if (kind === 'ear') return `${whole}, ${slotsSay(puzzle, slots)}. Hear it, and lay what you hear.`;
+  return `${whole}: ${slotsSay(puzzle, slots)}. Fill ${bars === 1 ? 'it' : 'them'} from the shelf.`;
+}
+
+function layRules(puzzle: LayPuzzle, saying: Saying): string[] {
+  const { rules, uses } = puzzle;
+  const places = (slots: readonly SlotIndex[]): string =>
+    inSentence(slots.map((slot) => placeSays(puzzle, slot, saying)));
+  return [
+    ...(rules.first ? [`It begins with ${named(saying.nameOf(rules.first))}.`] : []),
+    ...(rules.last ? [`It ends with ${named(saying.nameOf(rules.last))}.`] : []),
+    ...(rules.lastStrokeOn === undefined
+      ? []
+      : [`The last stroke is on ${placeSays(puzzle, rules.lastStrokeOn, saying)}.`]),
+    ...(rules.maxRun === undefined ? [] : [runRule(rules.maxRun)]),
+    ...(rules.accentOn ? [`There is an accent on ${places(rules.accentOn)}.`] : []),
+    ...(rules.noAccentOn ? [`There is no accent on ${places(rules.noAccentOn)}.`] : []),
+    ...(rules.withinBars ? ['No cell lies over a bar line.'] : []),
+    ...uses.flatMap(({ cell, min }) =>
+      min ? [`${capital(saying.nameOf(cell))} comes ${times(min)}, no more and no less.`] : [],
+    ),
+  ];
+}
+
+const times = (count: number): string => (count === 1 ? 'once' : count === 2 ? 'twice' : `${numberWord(count)} times`);
+const runRule = (most: number): string =>
+  most === 1 ? 'The hands take turns: none plays twice in a row.' : `No hand plays ${numberWord(most + 1)} in a row.`;
+
+/**
+ * How often the shelf has a cell; nothing where it may be used at will.
+ *
+ * @example limitSays(makePuzzle('fill', 6), 'kick') // 'at most twice'
+ */
+export function limitSays({ uses }: LayPuzzle, cell: string): string {
+  const limit = uses.find((use) => use.cell === cell);
+  if (limit?.max === undefined) return '';
+  return limit.min === limit.max ? times(limit.max) : `at most ${times(limit.max)}`;
+}
+
+function startTask({ ask, cells, pickup }: StartPuzzle, { nameOf }: Saying): string {
+  const early = pickup ? ' It starts before beat 1.' : '';
+  return `On which count does the ${ORDINALS[ask] ?? `number ${ask + 1}`} cell, ${named(nameOf(cells[ask].id))}, start?${early}`;
+}
+
+function resolvesTask(puzzle: ResolvesPuzzle, { nameOf }: Saying): string {
+  const { cell, meter } = puzzle;
+  return `${capital(named(nameOf(cell.id)))}, ${slotsSay(puzzle, cell.slots)} long, goes round and round in ${meter}. After how many bars does it start on beat 1 again?`;
+}
+
+function whichTask({ about, ask }: WhichPuzzle, { nameOf }: Saying): string {
+  if (about === 'width') return `One plays its flams closed, the other open. Which has the ${ask} ones?`;
+  if (about === 'lead') return `One is led by the right hand, the other by the left. Which is led by the ${ask}?`;
+  return `Which of the two is made of ${named(nameOf(ask))}?`;
+}
+
+function ruleSays(asked: FixRule, { nameOf }: Saying): string {
+  switch (asked.rule) {
+    case 'hand-to-hand':
+      return 'The hands take turns, stroke by stroke.';
+    case 'no-more-than':
+      return runRule(asked.most);
+    case 'accents':
+      return `Every ${ORDINALS[asked.every - 1]} stroke has an accent, from beat 1 on, and no other has one.`;
+    case 'cell':
+      return `It is ${named(nameOf(asked.cell.id))} over and over (${asked.cell.text})${asked.lead === 'alternating' ? ', each led by the other hand.' : ', each led by the same hand.'}`;
+  }
+}
+
+/** What is wrong with an answer, and where. */
+export function wrongSays(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
+  return sayBar(capital(wrongOf(puzzle, wrong, saying)), saying.barWord);
+}
+
+function wrongOf(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
+  const place = (slot: SlotIndex): string => placeSays(puzzle, slot, saying);
+  switch (wrong.wrong) {
+    case 'not-on-shelf':
+      return `${named(saying.nameOf(wrong.cell))} is not on the shelf.`;
+    case 'short':
+      return `${slotsSay(puzzle, wrong.left)} short: ${place(wrong.slot)} is the first that is empty.`;
+    case 'long':
+      return `${slotsSay(puzzle, wrong.over)} too many.`;
+    case 'too-often':
+      return `${saying.nameOf(wrong.cell)} comes ${times(wrong.used)}; ${times(wrong.most)} is the most.`;
+    case 'too-seldom':
+      return `${saying.nameOf(wrong.cell)} comes ${wrong.used ? times(wrong.used) : 'not at all'}; it is to come ${times(wrong.least)}.`;
+    case 'first':
+      return `it begins with ${named(saying.nameOf(wrong.found))}, not with ${named(saying.nameOf(wrong.wanted))}.`;
+    case 'last':
+      return `it ends with ${named(saying.nameOf(wrong.found))}, not with ${named(saying.nameOf(wrong.wanted))}.`;
+    case 'no-accent':
+      return `there is no accent on ${place(wrong.slot)}.`;
+    case 'accent':
+      return `there is an accent on ${place(wrong.slot)}.`;
+    case 'last-stroke':
+      return `the last stroke is on ${place(wrong.found)}, not on ${place(wrong.wanted)}.`;
+    case 'run':
+      return `${Array.from({ length: wrong.length }, () => wrong.hand).join(' ')} from ${place(wrong.slot)}: the ${HANDS[wrong.hand]} hand plays ${numberWord(wrong.length)} in a row.`;
+    case 'over-bar-line':
+      return `${named(saying.nameOf(wrong.cell))} on ${place(wrong.slot)} lies over the bar line.`;
+    case 'sound':
+      return `it sounds different from ${place(wrong.slot)} on.`;
+    case 'start':
+      return startWrong(puzzle as StartPuzzle, wrong.by);
+    case 'not-it':
+      return `that stroke is not it: with ${place(wrong.slot)} changed, the rule would still be broken.`;
+    case 'no-home':
+      return homeWrong(puzzle as ResolvesPuzzle, wrong, saying);
+    case 'home-sooner':
+      return `it starts on beat 1 then, but it has done so before.`;
+    case 'other':
+      return otherSays(puzzle as WhichPuzzle);
+  }
+}
+
+function startWrong({ cells, ask, pickup }: StartPuzzle, by: number): string {
+  const before = cells.slice(0, ask).map(({ slots }) => slots);
+  const sum = `The cells before it take ${before.join(' + ')}`;
+  const early = pickup ? `, and the first ${pickup === 1 ? 'one comes' : `${pickup} come`} before beat 1` : '';
+  return `${by < 0 ? 'too early' : 'too late'}. ${sum}${early}.`;
+}
+
+function homeWrong(
+  puzzle: ResolvesPuzzle,
+  { bars, cells, over }: { bars: number; cells: number; over: number },
+  { nameOf }: Saying,
+): string {
+  const all = bars * puzzle.barSlots;
+  return `after ${bars === 1 ? 'one bar' : `${numberWord(bars)} bars`} there are ${slotsSay(puzzle, all)}: ${cells} times ${nameOf(puzzle.cell.id)} and ${numberWord(over)} over, so beat 1 falls inside a cell.`;
+}
+
+function otherSays({ about }: WhichPuzzle): string {
+  if (about === 'width') return 'that is the other one. A closed flam is nearly one stroke; an open one is two.';
+  if (about === 'lead') return 'that is the other one. Listen for the side the first stroke of each cell comes from.';
+  return 'that is the other one. Count the strokes of one beat, and listen for what falls between them.';
+}
+
+/** What a hint says. */
+export function hintSays(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
+  return sayBar(capital(hintOf(puzzle, hint, saying)), saying.barWord);
+}
+
+function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
+  switch (hint.hint) {
+    case 'count':
+      return `count first: ${hint.filled ? numberWord(hint.filled) : 'none'} of ${numberWord(hint.of)} ${hint.filled === 1 ? 'is' : 'are'} filled, and the next cell starts on ${placeSays(puzzle, hint.next, saying)}.`;
+    case 'left':
+      return `${slotsSay(puzzle, hint.left)} ${hint.left === 1 ? 'is' : 'are'} left. Short enough: ${inSentence(hint.fitting.map(saying.nameOf), 'or')}.`;
+    case 'cell':
+      return `lay ${named(saying.nameOf(hint.cell))} next.`;
+    case 'back':
+      return `no answer begins like this. Take ${hint.cells === 1 ? 'the last cell' : `the last ${numberWord(hint.cells)} cells`} back.`;
+    case 'done':
+      return 'there is nothing left to do: it is right.';
+  }
+}
+
+/** What is said of a right answer: whether there were others. */
+export function rightSays(puzzle: Puzzle): string {
+  const { answers } = puzzle.difficulty;
+  if (!('shelf' in puzzle) || puzzle.kind === 'ear') return 'Right.';
+  return answers === 1n
+    ? 'Right, and there is no other answer.'
+    : `Right. It is one of ${answers.toLocaleString('en')} answers.`;
+}
+
+/** An answer in words: the cells by name, or the count, the bars, the one of two. */
+export function answerSays(puzzle: Puzzle, answer: readonly string[] | number, saying: Saying): string {
+  if (typeof answer !== 'number') return answer.map(saying.nameOf).join(', ');
+  if (puzzle.kind === 'resolves')
+    return answer === 1 ? sayBar('one bar', saying.barWord) : sayBar(`${numberWord(answer)} bars`, saying.barWord);
+  if (puzzle.kind === 'which') return answer === 1 ? 'the first' : 'the second';
+  return puzzle.kind === 'start'
+    ? sayCount(countName(puzzle.meter, puzzle.grid, answer, saying.system))
+    : placeSays(puzzle, answer, saying);
+}
+
+/**
+ * A cell by its name, its sticking and its length.
+ *
+ * @example cellSays(makePuzzle('fill', 6), { id: 'kick', text: 'K', slots: 1 }, 'kick') // 'kick, K, one sixteenth'
+ */
+export const cellSays = (puzzle: Puzzle, { text, slots }: PuzzleCell, name: string): string =>
+  `${name}, ${text}, ${slotsSay(puzzle, slots)}`;
+
+export { slotsSay };

@@ -1,0 +1,120 @@
+/** What the puzzles say on their pages; sentences about one puzzle stand in puzzle-sentences.ts. */
+import { sayBar } from './labels.ts';
+import type { BarWord } from './labels.ts';
+
+/** A kind of puzzle as its page tells it. */
+export interface PuzzleKindWords {
+  title: string;
+  /** In a sentence: what one does. */
+  idea: string;
+  /** What is learnt, and how it is answered. */
+  how: string;
+}
+
+const KINDS = {
+  fill: {
+    title: 'Fill the bar',
+    idea: 'Lay cells until the bar is full and everything the card asks for holds.',
+    how: 'Every order that keeps to the card is right, and there is mostly more than one. Count as you lay: where does the next cell start, and how much is left?',
+  },
+  missing: {
+    title: 'What is missing',
+    idea: 'A bar with a hole in it. Find the cells that fill it.',
+    how: 'What stands on both sides stays. Listen over the joins: a run of one hand does not stop where a cell does.',
+  },
+  start: {
+    title: 'Where does it start',
+    idea: 'Cells in a row, and one of them is asked for: on which count does it begin?',
+    how: 'Add up the cells before it. What is more than a beat is counted off in beats first.',
+  },
+  fix: {
+    title: 'Fix the sticking',
+    idea: 'A bar keeps to a rule, but for one stroke. Find it.',
+    how: 'Say the sticking aloud, hand by hand, until the tongue trips. Where mending one stroke or another would do, both are right.',
+  },
+  ear: {
+    title: 'By ear',
+    idea: 'Hear a bar and lay the cells it is made of.',
+    how: 'Listen for what only one cell of the shelf has: an accent, a flam, a doubled stroke, the kick. Which hand plays is not asked for.',
+  },
+  resolves: {
+    title: 'Home again',
+    idea: 'A cell is played over and over. After how many bars does it start on beat 1 again?',
+    how: 'Take away whole cells from the bar and see what is left over; the leftovers have to add up to a whole cell.',
+  },
+  which: {
+    title: 'Which is which',
+    idea: 'Hear two bars and tell them apart.',
+    how: 'Headphones help: the right hand sounds from the right, the left from the left.',
+  },
+} as const satisfies Record<string, PuzzleKindWords>;
+
+const PAGE = {
+  title: 'Puzzles',
+  description: 'Bars to fill, holes to find, cells to hear: made from a number, graded by what they ask for.',
+  idea: 'Seven ways to find out whether a bar adds up. There is no clock.',
+  today: 'Today’s puzzle',
+  todaySays: 'The same one for everybody who has this date.',
+  kinds: 'All kinds',
+  solved: 'What you have done',
+  none: 'Nothing yet. What you answer is kept in this browser and nowhere else.',
+  save: 'Save the list as a file',
+  without: 'Puzzles need JavaScript, which is off or did not load. Below is one of each kind with its answer.',
+  withoutOne: 'Puzzles need JavaScript, which is off or did not load. This one is printed with its answer.',
+  example: 'One to look at',
+  answer: 'An answer',
+  showAnswer: 'Show an answer',
+};
+
+const PLAY = {
+  shelf: 'On the shelf',
+  shelfHelp: 'A press lays the cell at the end of the bar; with the mouse it can be dragged there.',
+  laid: 'Laid so far',
+  nothingLaid: 'Nothing is laid yet.',
+  laidHelp: 'Press a cell to move it or take it out.',
+  earlier: 'Earlier',
+  later: 'Later',
+  takeOut: 'Take out',
+  takeBack: 'Take one back',
+  clear: 'Clear the bar',
+  check: 'Is it right?',
+  hear: 'Hear it',
+  hearPuzzle: 'Hear the bar',
+  hearFirst: 'Hear the first',
+  hearSecond: 'Hear the second',
+  first: 'the first',
+  second: 'the second',
+  withTime: 'after a bar of time',
+  hint: 'A hint',
+  another: 'Another one',
+  easier: 'An easier one',
+  harder: 'A harder one',
+  again: 'From the beginning',
+  showOne: 'Show an answer',
+  copy: 'Copy its address',
+  copied: 'The address is copied.',
+  byHand: 'This browser does not let the page copy. Here is the address:',
+  address: 'Address of this puzzle',
+  level: 'level',
+  number: 'number',
+  bars: 'Your answer, in bars',
+  pickCount: 'On which count?',
+  pickStroke: 'Which stroke?',
+  pickHeard: 'Which one is it?',
+  forgetful: 'This browser does not let the site remember what you answered. It holds until you leave the page.',
+  broken: 'There is no such puzzle.',
+  instead: 'Here is another one instead.',
+};
+
+const say = <T extends Record<string, string>>(texts: T, word: BarWord): T =>
+  Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, sayBar(text, word)])) as T;
+
+/**
+ * Everything the pages of puzzles say, with the school's word for a bar.
+ *
+ * @example puzzleWords('measure').kinds.fill.title // 'Fill the measure'
+ */
+export function puzzleWords(word: BarWord = 'bar') {
+  const kinds = Object.fromEntries(Object.entries(KINDS).map(([kind, texts]) => [kind, say(texts, word)]));
+  return { kinds: kinds as Record<keyof typeof KINDS, PuzzleKindWords>, page: say(PAGE, word), play: say(PLAY, word) };
+}
