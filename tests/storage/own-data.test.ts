@@ -96,6 +96,7 @@ describe('taken together with what is there', () => {
       site: { swing: 2, loop: false },
       done: ['a', 'where-is-one'],
       last: 'the-flam-drag',
+      puzzles: FULL.puzzles,
     });
   });
 
