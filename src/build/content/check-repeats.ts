@@ -25,7 +25,7 @@ export function checkRepeats(library: Library): void {
 }
 
 /** What a bar sounds and where, as a text that two bars share exactly when they are the same; none where it is faulty. */
-function sounding(library: Library, exercise: ExerciseData): string | undefined {
+export function sounding(library: Library, exercise: ExerciseData): string | undefined {
   const spec = barOfExercise(exercise);
   const cellOf = cellLookup(library);
   if (spec.cells?.some((id) => !cellOf(id))) return undefined;
