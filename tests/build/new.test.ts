@@ -9,6 +9,7 @@ import { checkContent } from '../../src/build/check-content.ts';
 import { create } from '../../src/build/new.ts';
 import { HELP } from '../../src/build/new/args.ts';
 import { idOf } from '../../src/build/new/place.ts';
+import { listFiles } from '../../src/build/content/list-files.ts';
 import { printFaults } from '../../src/build/content/content-fault.ts';
 import { GOOD, planted, type Tree } from '../content/plant.ts';
 
@@ -136,6 +137,9 @@ test('the program works in the folder it is called in, on all content there is',
     expect(run('lesson', 'Ours', '--part', '6')).toMatchObject({ status: 0, stderr: '' });
     expect(run('exercise', 'ours')).toMatchObject({ status: 0, stderr: '' });
     expect(run('exercise', 'ours')).toMatchObject({ status: 1, stdout: '' });
+    const before = listFiles(ROOT).map(({ file }) => file);
+    const changed = before.filter((file) => !readFileSync(join(ROOT, file)).equals(readFileSync(join(root, file))));
+    expect(changed, 'a newer version must find its own files as it left them').toEqual([]);
     const faults = checkContent(root).filter(({ file }) => file.includes('ours'));
     expect(faults, printFaults(faults)).toEqual([]);
   } finally {
