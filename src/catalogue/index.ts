@@ -9,3 +9,4 @@ export * from './stickings.ts';
 export * from './files.ts';
 export * from './practice.ts';
 export * from './specimens.ts';
+export * from './rudiments.ts';

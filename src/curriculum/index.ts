@@ -70,3 +70,6 @@ export {
 export { ladders, type LadderExercise, type LadderLesson } from './ladders.ts';
 export { ALPHABET, type Sign } from './alphabet.ts';
 export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord, type KnownIds } from './specimens.ts';
+export { LADDER_STEP, ladderTempos, roundsAStep, RUDIMENT_TEMPO } from './ladder.ts';
+export { madeOf, partsOf, type RudimentRow } from './rudiment-parts.ts';
+export { soughtIn } from './rudiment-found.ts';

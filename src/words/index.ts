@@ -11,3 +11,7 @@ export * from './exercises.ts';
 export * from './progress.ts';
 export * from './privacy.ts';
 export * from './write.ts';
+export * from './ladder.ts';
+export * from './puzzles.ts';
+export * from './puzzle-sentences.ts';
+export * from './puzzle-laying.ts';

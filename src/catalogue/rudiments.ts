@@ -1,0 +1,62 @@
+import { ADDRESSES, partsOf, soughtIn } from '../curriculum/index.ts';
+import {
+  getExercises,
+  getRudiment,
+  getRudiments,
+  relatedRudiments,
+  sameHands,
+  type ExerciseEntry,
+  type RudimentEntry,
+} from './collections.ts';
+import { getLessons, type LessonEntry } from './lessons.ts';
+import { everyBar } from './stickings.ts';
+import { once } from './once.ts';
+
+/** The rudiments that have to do with one. */
+export interface RudimentKin {
+  /** Those it is made of, worked out from their stickings. */
+  parts: RudimentEntry[];
+  /** Those that are made of it. */
+  wholes: RudimentEntry[];
+  /** Those whose hands do the same, grace notes left out. */
+  sameHands: RudimentEntry[];
+  /** Those that its file points to. */
+  related: RudimentEntry[];
+}
+
+/** The rudiments that have to do with one, each way of its own. */
+export async function rudimentKin(slug: string): Promise<RudimentKin> {
+  const all = await getRudiments();
+  return {
+    parts: partsOf(
+      all.find(({ id }) => id === slug)!,
+      all,
+    ),
+    wholes: all.filter((one) => partsOf(one, all).some(({ id }) => id === slug)),
+    sameHands: await sameHands(slug),
+    related: await relatedRudiments(slug),
+  };
+}
+
+/** The lessons and exercises that name a rudiment, and behind them those in whose bars its sticking stands. */
+export async function rudimentUses(slug: string): Promise<{ lessons: LessonEntry[]; exercises: ExerciseEntry[] }> {
+  const { data } = await getRudiment(slug);
+  const [lessons, exercises, bars] = await Promise.all([getLessons(), getExercises(), textsByAddress()]);
+  const stands = soughtIn(data);
+  const uses = <T extends { data: { rudiments: string[] } }>(all: T[], address: (entry: T) => string): T[] => [
+    ...all.filter((entry) => entry.data.rudiments.includes(slug)),
+    ...all.filter(
+      (entry) => !entry.data.rudiments.includes(slug) && stands && (bars.get(address(entry)) ?? []).some(stands),
+    ),
+  ];
+  return {
+    lessons: uses(lessons, (lesson) => ADDRESSES.lesson(lesson.data.id)),
+    exercises: uses(exercises, (exercise) => ADDRESSES.exercise(exercise.id)),
+  };
+}
+
+/** The texts of the bars of every page. */
+const textsByAddress = once(async () => {
+  const bars = (await everyBar()).filter(({ kind }) => kind === 'lesson' || kind === 'exercise');
+  return new Map(bars.map(({ url, texts }) => [url, texts]));
+});
