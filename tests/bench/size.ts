@@ -5,6 +5,7 @@ import { listen, siteServer } from '../../src/build/static-server.ts';
 import { BROWSER_FLAGS, findBrowser } from '../config/find-browser.ts';
 import { onePageOfEachKind, PLAIN } from '../helpers/built-site.ts';
 import { LIMITS } from '../helpers/limits.ts';
+import { printTable } from '../helpers/table.ts';
 import { withoutFonts } from '../helpers/weigh.ts';
 import { type PageWeights, scriptOf, weighPage } from '../helpers/weigh-pages.ts';
 
@@ -25,16 +26,6 @@ function row(kind: string, weights: PageWeights): Record<string, string> {
   };
 }
 
-function print(rows: Record<string, string>[]): void {
-  const heads = Object.keys(rows[0]!);
-  const widths = heads.map((head) => Math.max(...rows.map((each) => each[head]!.length), head.length));
-  const line = (cells: string[]) =>
-    `| ${cells.map((cell, i) => (i ? cell.padStart(widths[i]!) : cell.padEnd(widths[i]!))).join(' | ')} |`;
-  console.log(line(heads));
-  console.log(line(widths.map((width) => '-'.repeat(width))));
-  for (const each of rows) console.log(line(Object.values(each)));
-}
-
 function buildIfNeeded(): void {
   if (existsSync(PLAIN.root)) return;
   if (spawnSync('astro build', { stdio: 'inherit', shell: true }).status !== 0) process.exit(1);
@@ -52,7 +43,7 @@ export async function bench(): Promise<void> {
   await browser.close();
   server.closeAllConnections();
   server.close();
-  print(rows);
+  printTable(rows);
   console.log(
     '\nkB after gzip. load: without fonts, inline script within html. touch: what reaching for a player adds;',
   );

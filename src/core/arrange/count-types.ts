@@ -1,5 +1,6 @@
 import { usesOf } from './check.ts';
-import type { Counter, State } from './count.ts';
+import { remainderOf, sumOf } from './count-plain.ts';
+import type { Counter } from './counter.ts';
 import type { ArrangeRequest } from './types.ts';
 
 interface Kind {
@@ -9,35 +10,41 @@ interface Kind {
 }
 
 /**
- * Counts where no rule looks at order: how many of each cell, times the ways to mix them. A state is the list of uses that
- * are left, so far fewer numbers are needed than by states of the phrase.
+ * Counts where no rule looks at order: how many of each cell, times the ways to mix them. A state is the list of uses so
+ * far, so far fewer numbers are needed than by states of the phrase; in return each is dear, and found when it is asked for.
  */
 export function countByTypes({ cells, slots }: ArrangeRequest): Counter {
   const kinds = cells.map((cell) => ({ slots: cell.slots, ...usesOf(cell) }));
-  const used = new Map<number, number[]>([[0, kinds.map(() => 0)]]);
-  const numbers = new Map<string, number>([[kinds.map(() => 0).join(), 0]]);
+  const states = [{ used: kinds.map(() => 0), slot: 0 }];
+  const numbers = new Map<string, number>([[states[0].used.join(), 0]]);
   const known = new Map<string, bigint>();
-  const number = (uses: number[]): number => {
-    const key = uses.join();
-    if (!numbers.has(key)) {
-      numbers.set(key, used.size);
-      used.set(used.size, uses);
-    }
+  const number = (used: number[], slot: number): number => {
+    const key = used.join();
+    if (!numbers.has(key)) numbers.set(key, states.push({ used, slot }) - 1);
     return numbers.get(key)!;
   };
-  const after = (state: State, cell: number): State | undefined => {
-    const uses = [...used.get(state.uses)!];
-    uses[cell] += 1;
-    const end = state.slot + kinds[cell].slots;
-    return end > slots || uses[cell] > kinds[cell].max ? undefined : { slot: end, uses: number(uses), memory: 0 };
+  const next = (state: number, cell: number): number => {
+    const used = [...states[state].used];
+    used[cell] += 1;
+    const slot = states[state].slot + kinds[cell].slots;
+    return slot > slots || used[cell] > kinds[cell].max ? -1 : number(used, slot);
   };
-  const ways = (state: State): bigint => {
-    const left = used.get(state.uses)!.map((n, i) => rest(kinds[i], n));
-    const key = `${slots - state.slot}:${left.map((k) => `${k.min},${k.max}`).join(';')}`;
-    if (!known.has(key)) known.set(key, mixtures(left, slots - state.slot));
+  const ways = (state: number): bigint => {
+    const { used, slot } = states[state];
+    const left = used.map((n, i) => rest(kinds[i], n));
+    const key = `${slots - slot}:${left.map((k) => `${k.min},${k.max}`).join(';')}`;
+    if (!known.has(key)) known.set(key, mixtures(left, slots - slot));
     return known.get(key)!;
   };
-  return { start: { slot: 0, uses: 0, memory: 0 }, after, ways };
+  return {
+    start: 0,
+    count: ways(0),
+    next,
+    isOpen: (state) => ways(state) > 0n,
+    isFull: (state) => states[state].slot === slots,
+    remainder: (k) => remainderOf(k, ways),
+    sum: () => sumOf(ways),
+  };
 }
 
 const rest = (kind: Kind, used: number): Kind => ({

@@ -1,3 +1,3 @@
 export * from './types.ts';
 export { arrangements } from './arrange.ts';
-export { MAX_STATES } from './count.ts';
+export { MAX_STATES } from './limits.ts';

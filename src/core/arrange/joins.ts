@@ -1,121 +1,115 @@
-import { turnLead, type LeadState } from '../phrase/lead.ts';
-import type { Both, CellProfile, RunProfile } from './profile.ts';
-import type { ArrangeRequest, ArrangeRules } from './types.ts';
+import { tooLarge } from './limits.ts';
+import { pairsOf, remember, seamHolds, START, type Memory } from './memory.ts';
+import { mergeAlike } from './merge.ts';
+import type { CellProfile } from './profile.ts';
+import type { ArrangeRequest } from './types.ts';
 
-/** What has to be remembered of the cells laid so far, for the rules that look over joins. */
-interface Memory {
-  /** First and previous cell, where joins are forbidden; -1 for none. */
-  first: number;
-  previous: number;
-  /** The run of each hand that is going on. */
-  run: Both<number>;
-  /** The run of each hand from the very beginning, and whether it is still going on. */
-  start: Both<number>;
-  open: Both<boolean>;
-  lead: LeadState;
-  /** Whether any hand has struck. */
-  struck: boolean;
-}
-
-/** Memories as small numbers: 0 is the beginning; -1 is a join that a rule forbids. */
+/** The rules over joins as a machine. Its states, memories, are numbers: 0 is the beginning; -1 is a forbidden join. */
 export interface Joins {
+  readonly size: number;
   next(memory: number, cell: number): number;
   /** Whether the phrase may end here. */
   closes(memory: number): boolean;
 }
+
+/** Memories before they are merged: `next` has a row of cells for each. */
+export interface Table {
+  readonly cells: number;
+  readonly next: number[];
+  readonly closes: boolean[];
+}
+
+/** More different memories than this are refused, and more than that are left unmerged: merging would take too long. */
+const MAX_MEMORIES = 250_000;
+const MAX_MERGED = 4_000;
 
 /** The rules that look over joins need no memory where there are none. */
 export function hasJoins({ rules = {} }: ArrangeRequest): boolean {
   return rules.maxRun !== undefined || (rules.noJoins?.length ?? 0) > 0;
 }
 
-const START: Memory = {
-  first: -1,
-  previous: -1,
-  run: [0, 0],
-  start: [0, 0],
-  open: [true, true],
-  lead: {},
-  struck: false,
-};
-
-/** The rules over joins as a machine whose states are found as they are reached. */
+/** A machine with as few memories as the rules can do with. */
 export function joinsOf(request: ArrangeRequest, profiles: readonly (CellProfile | undefined)[]): Joins {
-  if (!hasJoins(request)) return { next: () => 0, closes: () => true };
+  if (!hasJoins(request)) return { size: 1, next: () => 0, closes: () => true };
+  const table = tableOf(request, profiles);
+  return machineOf(table.closes.length > MAX_MERGED ? table : mergeAlike(table));
+}
+
+/** A table as a machine. */
+const machineOf = ({ cells, next, closes }: Table): Joins => ({
+  size: closes.length,
+  next: (memory, cell) => next[memory * cells + cell],
+  closes: (memory) => closes[memory],
+});
+
+function tableOf(request: ArrangeRequest, profiles: readonly (CellProfile | undefined)[]): Table {
   const { cells, rules = {} } = request;
-  const memories: Memory[] = [START];
-  const numbers = new Map<string, number>([[JSON.stringify(START), 0]]);
-  const steps: number[] = [];
-  const forbidden = forbiddenJoins(request);
-  const step = (memory: Memory, cell: number): number => {
-    if (forbidden.has(memory.previous * cells.length + cell)) return -1;
-    const after = remember(memory, cell, profiles[cell], rules);
-    if (!after) return -1;
-    const key = JSON.stringify(after);
-    if (!numbers.has(key)) numbers.set(key, memories.push(after) - 1);
-    return numbers.get(key)!;
-  };
-  return {
-    next: (memory, cell) => (steps[memory * cells.length + cell] ??= step(memories[memory], cell)),
-    closes: (memory) =>
-      !rules.loop ||
-      (!forbidden.has(memories[memory].previous * cells.length + memories[memory].first) &&
-        seamHolds(memories[memory], rules)),
-  };
-}
-
-function forbiddenJoins({ cells, rules = {} }: ArrangeRequest): Set<number> {
-  const index = (id: string): number => cells.findIndex((c) => c.id === id);
-  return new Set((rules.noJoins ?? []).map(([a, b]) => index(a) * cells.length + index(b)));
-}
-
-/** The memory after one more cell, or nothing where a run grows too long. Only what a rule asks is remembered. */
-function remember(
-  memory: Memory,
-  cell: number,
-  profile: CellProfile | undefined,
-  rules: ArrangeRules,
-): Memory | undefined {
-  const joined = (rules.noJoins?.length ?? 0) > 0;
-  const kept = { previous: joined ? cell : -1, first: joined && rules.loop && memory.first < 0 ? cell : memory.first };
-  if (rules.maxRun === undefined) return { ...memory, ...kept };
-  const turned = turn(memory.lead, profile!, rules);
-  const runs = profile!.runs[turned.mirrored ? 1 : 0];
-  const grown = grow(memory, runs, rules.maxRun);
-  return (
-    grown && {
-      ...grown,
-      ...(rules.loop ? {} : { start: START.start, open: START.open, struck: false }),
-      ...kept,
-      lead: turned.state,
-    }
+  const pairs = pairsOf(request);
+  const found = discover(
+    cells.map((cell) => cell.slots),
+    request.slots,
+    START,
+    keyOf(request),
+    (memory, cell) => remember(memory, cell, profiles[cell], rules, pairs),
   );
+  const closes = found.memories.map((memory) => !rules.loop || seamHolds(memory, rules, pairs));
+  return { cells: cells.length, next: found.next, closes };
 }
 
-function turn(state: LeadState, profile: CellProfile, { lead }: ArrangeRules): { mirrored: boolean; state: LeadState } {
-  if (lead === 'alternating') return turnLead(state, profile.hands);
-  return { mirrored: lead === 'left', state: {} };
-}
-
-function grow(memory: Memory, runs: RunProfile, most: number): Memory | undefined {
-  if (runs.moments === 0) return memory;
-  const hand = (h: 0 | 1): { run: number; start: number; open: boolean; fits: boolean } => {
-    const whole = runs.prefix[h] === runs.moments;
-    const met = memory.run[h] + runs.prefix[h];
-    return {
-      fits: met <= most && runs.longest[h] <= most,
-      run: whole ? met : runs.suffix[h],
-      start: memory.start[h] + (memory.open[h] ? runs.prefix[h] : 0),
-      open: memory.open[h] && whole,
-    };
+/**
+ * All memories that can be met within so many slots. A memory is looked at where it is met first; what could only be met
+ * after the last slot is left out, so its row says "none".
+ */
+export function discover<M>(
+  lengths: readonly number[],
+  slots: number,
+  start: M,
+  keyOf: (memory: M) => number | string,
+  step: (memory: M, cell: number) => M | undefined,
+): { memories: M[]; next: number[] } {
+  const memories = [start];
+  const numbers = new Map([[keyOf(start), 0]]);
+  const next: number[] = lengths.map(() => -1);
+  const met: (number[] | undefined)[] = [[0]];
+  const number = (memory: M): number => {
+    const key = keyOf(memory);
+    const known = numbers.get(key);
+    if (known !== undefined) return known;
+    numbers.set(key, memories.length);
+    lengths.forEach(() => next.push(-1));
+    if (memories.length === MAX_MEMORIES) throw tooLarge();
+    return memories.push(memory) - 1;
   };
-  const [r, l] = [hand(0), hand(1)];
-  if (!r.fits || !l.fits) return undefined;
-  return { ...memory, run: [r.run, l.run], start: [r.start, l.start], open: [r.open, l.open], struck: true };
+  const done = new Set<number>();
+  for (let slot = 0; slot < slots; slot += 1) {
+    for (const memory of met[slot] ?? []) {
+      if (done.has(memory)) continue;
+      done.add(memory);
+      lengths.forEach((length, cell) => {
+        const after = slot + length > slots ? undefined : step(memories[memory], cell);
+        if (!after) return;
+        const to = number(after);
+        next[memory * lengths.length + cell] = to;
+        if (!done.has(to)) (met[slot + length] ??= []).push(to);
+      });
+    }
+    met[slot] = undefined;
+  }
+  return { memories, next };
 }
 
-/** A run over the seam is the last one and the first one together; a hand that never pauses runs without end. */
-function seamHolds({ run, start, open, struck }: Memory, { maxRun }: ArrangeRules): boolean {
-  if (maxRun === undefined || !struck) return true;
-  return ([0, 1] as const).every((h) => !open[h] && run[h] + start[h] <= maxRun);
+/** One number for all that is remembered; where that would not be exact, a text. */
+function keyOf({ cells, rules = {} }: ArrangeRequest): (memory: Memory) => number | string {
+  const ids = cells.length + 1;
+  const runs = (rules.maxRun ?? 0) + 1;
+  const exact = ids ** 2 * runs ** 4 * 72 <= Number.MAX_SAFE_INTEGER;
+  return ({ first, previous, run, start, open, lead, struck }) => {
+    const flags = (open[0] ? 1 : 0) + (open[1] ? 2 : 0) + (struck ? 4 : 0);
+    const leads = handDigit(lead.leader) * 3 + handDigit(lead.last);
+    const small = ((first + 1) * ids + previous + 1) * 72 + leads * 8 + flags;
+    if (!exact) return [small, ...run, ...start].join();
+    return (((small * runs + run[0]) * runs + run[1]) * runs + start[0]) * runs + start[1];
+  };
 }
+
+const handDigit = (hand: 'R' | 'L' | undefined): number => (hand === undefined ? 0 : hand === 'R' ? 1 : 2);

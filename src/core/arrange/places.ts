@@ -48,7 +48,7 @@ function fits(
 }
 
 /** No stroke after the slot of the last one, and a stroke in it. */
-function endsRight({ strokes }: CellProfile, slot: number, end: number, last: number): boolean {
+function endsRight({ strokes, lastStroke }: CellProfile, slot: number, end: number, last: number): boolean {
   if (last >= slot && last < end && !strokes.has(last - slot)) return false;
-  return [...strokes].every((offset) => slot + offset <= last);
+  return slot + lastStroke <= last;
 }

@@ -21,6 +21,8 @@ export interface CellProfile {
   /** Slots in which an accent falls, and slots in which any stroke begins. */
   accents: ReadonlySet<number>;
   strokes: ReadonlySet<number>;
+  /** The last slot in which a stroke begins; below 0 where there is none. */
+  lastStroke: number;
   /** Its runs as written and mirrored. */
   runs: Both<RunProfile>;
   hands: CellHands;
@@ -35,9 +37,11 @@ export function profileOf(sticking: Sticking, graces: boolean): CellProfile {
   const chords = hands.map((item, i) => [...chordsOf(item), ...chordsOf(feet[i])]);
   const where = (test: (chord: Chord) => boolean): Set<number> =>
     new Set(chords.flatMap((slot, i) => (slot.some(test) ? [i] : [])));
+  const strokes = where((chord) => chord.length > 0);
   return {
     accents: where((chord) => chord.some((s) => s.accent !== undefined)),
-    strokes: where((chord) => chord.length > 0),
+    strokes,
+    lastStroke: Math.max(-Infinity, ...strokes),
     runs: [runsOf(sticking, graces), runsOf(mirror(sticking), graces)],
     hands: cellHands(sticking),
   };

@@ -1,0 +1,15 @@
+/** The most states that are counted before a problem is refused as too large. */
+export const MAX_STATES = 2_000_000;
+
+/** The most digits, each of 32 bits, that its numbers may take: 128 MB. */
+export const MAX_DIGITS = 32_000_000;
+
+/** What is said of a problem of too many states. */
+export const tooLarge = (): RangeError =>
+  new RangeError(
+    `the states are more than ${MAX_STATES.toLocaleString('en')}; fewer cells, slots or limits can be counted`,
+  );
+
+/** What is said of a problem of too large numbers. */
+export const tooWide = (): RangeError =>
+  new RangeError(`the numbers take more than ${MAX_DIGITS.toLocaleString('en')} digits; fewer slots can be counted`);

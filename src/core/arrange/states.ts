@@ -1,0 +1,85 @@
+import { finder } from './find-state.ts';
+import { MAX_STATES, tooLarge } from './limits.ts';
+import type { Joins } from './joins.ts';
+import type { Fits } from './places.ts';
+import type { Tally } from './tally.ts';
+import type { ArrangeRequest } from './types.ts';
+
+/** What a rule needs to know while a phrase is laid: uses so far, places, memory of joins. */
+export interface Machine {
+  tally: Tally;
+  fits: Fits;
+  joins: Joins;
+}
+
+/** Every state that can be reached, by number: slots laid, uses so far, memory of joins. */
+export interface States {
+  /** How many cells there are to choose from. */
+  readonly cells: number;
+  readonly size: number;
+  /** `next[state * cells + cell]` is the state after one more cell; 0, the beginning, stands for none. */
+  readonly next: Int32Array;
+  /** The states that stand at each slot. */
+  readonly layers: readonly (readonly number[])[];
+  readonly slot: readonly number[];
+  readonly memory: readonly number[];
+  /** Whether the phrase may end in this state. */
+  ends(state: number): boolean;
+}
+
+/** All states that can be reached from an empty phrase. Throws RangeError where there are too many. */
+export function explore({ cells, slots }: ArrangeRequest, { tally, fits, joins }: Machine): States {
+  const lengths = cells.map((cell) => cell.slots);
+  const width = cells.length;
+  const found = listOfStates(width, slots, tally.size, joins.size);
+  found.number(0, 0, 0);
+  for (let slot = 0; slot < slots; slot += 1)
+    for (const state of found.layers[slot])
+      for (let cell = 0; cell < width; cell += 1) {
+        const end = slot + lengths[cell];
+        if (end > slots || !fits(cell, slot)) continue;
+        const memory = joins.next(found.memory[state], cell);
+        const uses = memory < 0 ? -1 : tally.add(found.uses[state], cell);
+        if (uses >= 0) found.link(state * width + cell, found.number(end, uses, memory));
+      }
+  const { uses, memory, slot, layers } = found;
+  const ends = (state: number): boolean =>
+    slot[state] === slots && tally.enough(uses[state]) && joins.closes(memory[state]);
+  return { cells: width, size: slot.length, next: found.links(), layers, slot, memory, ends };
+}
+
+interface StateList {
+  readonly slot: number[];
+  readonly uses: number[];
+  readonly memory: number[];
+  readonly layers: number[][];
+  /** The number of a state, which is new where it was not met before. */
+  number(slot: number, uses: number, memory: number): number;
+  link(from: number, to: number): void;
+  links(): Int32Array;
+}
+
+function listOfStates(cells: number, slots: number, tally: number, memories: number): StateList {
+  const [slot, uses, memory]: number[][] = [[], [], []];
+  const layers = Array.from({ length: slots + 1 }, (): number[] => []);
+  const find = finder(slots, tally, memories);
+  let next = new Int32Array(cells * 64);
+  const number = (end: number, used: number, remembered: number): number => {
+    const known = find(end, used, remembered, slot.length);
+    if (known < slot.length) return known;
+    if (known === MAX_STATES) throw tooLarge();
+    slot.push(end);
+    uses.push(used);
+    memory.push(remembered);
+    layers[end].push(known);
+    if (slot.length * cells > next.length) next = withRoom(next, 2 * next.length);
+    return known;
+  };
+  return { slot, uses, memory, layers, number, link: (at, to) => (next[at] = to), links: () => next };
+}
+
+function withRoom(array: Int32Array, length: number): Int32Array<ArrayBuffer> {
+  const more = new Int32Array(length);
+  more.set(array);
+  return more;
+}

@@ -1,0 +1,81 @@
+import type { Counter } from './counter.ts';
+
+/** The cells of the k-th order, by index. */
+export function nth(counter: Counter, cells: number, k: bigint): number[] {
+  const takeAway = counter.remainder(k);
+  const path: number[] = [];
+  let state = counter.start;
+  while (!counter.isFull(state)) {
+    const cell = pick(counter, cells, state, takeAway);
+    path.push(cell);
+    state = counter.next(state, cell);
+  }
+  return path;
+}
+
+/** The first cell whose ways are more than what is left; those of the ones before it are taken away. */
+function pick(counter: Counter, cells: number, from: number, takeAway: (state: number) => boolean): number {
+  for (let cell = 0; cell < cells; cell += 1) {
+    const state = counter.next(from, cell);
+    if (state >= 0 && counter.isOpen(state) && !takeAway(state)) return cell;
+  }
+  throw new RangeError(`k is beyond the ways from state ${from}`);
+}
+
+/** Which order this is; -1n where it is none. */
+export function indexOf(counter: Counter, path: readonly number[]): bigint {
+  const sum = counter.sum();
+  let state = counter.start;
+  if (!counter.isOpen(state)) return -1n;
+  for (const chosen of path) {
+    if (chosen < 0 || counter.isFull(state)) return -1n;
+    for (let cell = 0; cell < chosen; cell += 1) {
+      const other = counter.next(state, cell);
+      if (other >= 0 && counter.isOpen(other)) sum.add(other);
+    }
+    state = counter.next(state, chosen);
+    if (state < 0 || !counter.isOpen(state)) return -1n;
+  }
+  return counter.isFull(state) ? sum.total() : -1n;
+}
+
+/** All orders, each found from the one before by the last cell that can be changed. */
+export function* each(counter: Counter, cells: number): Generator<number[], undefined> {
+  if (!counter.isOpen(counter.start)) return;
+  const states = [counter.start];
+  const path = [-1];
+  while (states.length) {
+    const depth = states.length - 1;
+    const full = counter.isFull(states[depth]);
+    if (full) yield path.slice(0, depth);
+    const cell = full ? cells : (path[depth] += 1);
+    const state = cell < cells ? counter.next(states[depth], cell) : -1;
+    if (cell >= cells) {
+      states.pop();
+      path.pop();
+    } else if (state >= 0 && counter.isOpen(state)) {
+      states.push(state);
+      path.push(-1);
+    }
+  }
+}
+
+/** So many random bits; a source that leaves 0 to below 1 would never let a draw end. */
+function bitsOf(random: () => number, bits: number): bigint {
+  const drawn = random();
+  if (!(drawn >= 0 && drawn < 1)) throw new RangeError(`random gave ${drawn}; 0 to below 1`);
+  return BigInt(Math.floor(drawn * 2 ** bits));
+}
+
+/** A fair number below a limit: as many random bits as it has, drawn again until they are below it. */
+export function below(limit: bigint, random: () => number): bigint {
+  const bits = (limit - 1n).toString(2).length;
+  for (;;) {
+    let drawn = 0n;
+    for (let got = 0; got < bits; got += 16) {
+      const take = Math.min(16, bits - got);
+      drawn = (drawn << BigInt(take)) | bitsOf(random, take);
+    }
+    if (drawn < limit) return drawn;
+  }
+}
