@@ -23,6 +23,7 @@ export const EXERCISE_WORDS = {
   noneLess: 'Taking one of them off is not enough.',
   ofNoLesson: 'Outside the lessons',
   toPart: 'Parts',
+  toList: 'To the list',
 } as const;
 
 /** What an exercise can have in it. */

@@ -1,7 +1,7 @@
 /** How far a player has come, on the pages that list the lessons; kept in step with what other tabs mark. */
 import { openStorage } from '../../../src/storage/index.ts';
 import type { PlayerStore } from '../../../src/storage/index.ts';
-import { doneOf, lessonsDone } from '../../../src/words/progress.ts';
+import { doneOf, lessonsDone, PROGRESS_WORDS } from '../../../src/words/progress.ts';
 import { whereToGoOn, type Onward } from './where.ts';
 
 /** Shows the marks of a page and where to go on, now and after every change. */
@@ -49,18 +49,14 @@ function showRows(page: ParentNode, done: readonly string[], last: string | unde
   const isDone = ({ dataset }: HTMLElement) => done.includes(dataset.lesson ?? '');
   const any = rows.some(isDone);
   for (const row of rows) {
-    toggle(row.querySelector('[data-done]'), isDone(row));
-    toggle(row.querySelector('[data-here]'), row.dataset.lesson === last);
+    tell(row.querySelector('[data-done]'), isDone(row) && PROGRESS_WORDS.done);
+    tell(row.querySelector('[data-here]'), row.dataset.lesson === last && PROGRESS_WORDS.here);
   }
   for (const part of page.querySelectorAll('[data-part]')) {
     const its = rows.filter((row) => part.contains(row));
     // Noughts down the page would greet a player who has just arrived.
     tell(part.querySelector('[data-part-done]'), any && doneOf(its.filter(isDone).length, its.length));
   }
-}
-
-function toggle(place: HTMLElement | null, shown: boolean): void {
-  if (place) place.hidden = !shown;
 }
 
 function tell(place: HTMLElement | null, sentence: string | false): void {
