@@ -9,9 +9,9 @@ export const NOT_LISTED = {
 /**
  * A cell with its sticking, and its name elsewhere where the school calls it something else.
  *
- * @example cellSays({ name: 'ruff ride', elsewhere: 'flam drag', sticking: '>lR LL R' }) // 'ruff ride, elsewhere flam drag (>lR LL R)'
+ * @example cellNameSays({ name: 'ruff ride', elsewhere: 'flam drag', sticking: '>lR LL R' }) // 'ruff ride, elsewhere flam drag (>lR LL R)'
  */
-export function cellSays({
+export function cellNameSays({
   name,
   elsewhere,
   sticking,
