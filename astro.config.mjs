@@ -6,6 +6,7 @@ import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
 import { listedPages } from './src/build/listed.ts';
+import { readSchool } from './src/build/school.ts';
 import { searchIndex } from './src/build/search-index.ts';
 import { wanted } from './src/build/wanted.ts';
 
@@ -21,6 +22,19 @@ function withoutEmptyWarnings(level, log, handler) {
 
 /** Folders whose files do nothing when they are loaded: a page that needs one function of theirs loads no more. */
 const PURE = { test: /\/src\/(core|curriculum|words)\//, sideEffects: false };
+/** Svelte's own modules do nothing either; unless told so, the bundler loads every piece of it for the sake of order. */
+const PURE_TOO = { test: /svelte.src.(internal.client|index-client|legacy)/, sideEffects: false };
+
+/** What of Svelte only some islands use: lists, fields bound to a value. A player, wanted on most pages, goes without. */
+const SELDOM = /svelte.src.internal.client.dom.(blocks.(each|html|key|await)|elements.bindings.(?!this))/;
+/** Its door leads everywhere: grouped, it would bring all the rest. */
+const DOOR = /svelte.src.internal.client.index/;
+
+/** Svelte in two pieces, so that what one island needs is not loaded for every other. */
+const PIECES = [
+  { name: 'svelte', priority: 2, test: (id) => /svelte.src.internal/.test(id) && !SELDOM.test(id) && !DOOR.test(id) },
+  { name: 'svelte-lists', priority: 1, test: SELDOM },
+];
 
 /** One face of a font, from its package: the Latin letters, every weight. */
 function face(family, style) {
@@ -64,6 +78,7 @@ const csp = {
 };
 
 const base = process.env.SITE_BASE || '/';
+const { barWord } = readSchool(new URL('./', import.meta.url));
 const listed = listedPages();
 
 export default defineConfig({
@@ -76,7 +91,7 @@ export default defineConfig({
   // Highlighted code would bring style attributes, and no lesson has code.
   markdown: {
     processor: unified({
-      remarkPlugins: [[lessonTree, { base }]],
+      remarkPlugins: [[lessonTree, { base, barWord }]],
       remarkRehype: { footnoteLabel: 'Sources', footnoteLabelProperties: {}, footnoteBackLabel: 'Back to the text' },
     }),
     syntaxHighlight: false,
@@ -84,7 +99,13 @@ export default defineConfig({
   security: { csp },
   fonts,
   vite: {
-    build: { rolldownOptions: { onLog: withoutEmptyWarnings, treeshake: { moduleSideEffects: [PURE] } } },
+    build: {
+      rolldownOptions: {
+        onLog: withoutEmptyWarnings,
+        treeshake: { moduleSideEffects: [PURE, PURE_TOO] },
+        output: { codeSplitting: { groups: PIECES } },
+      },
+    },
   },
   integrations: [contentCheck(), mdx(), svelte(), wanted(), listed, sitemap({ filter: listed.filter }), searchIndex()],
 });

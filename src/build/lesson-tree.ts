@@ -1,19 +1,24 @@
+import { sayBar, type BarWord } from '../words/index.ts';
+import { headingAnchors } from './content/anchors.ts';
 import { isElement, literalOf, walk, type TreeNode } from './content/mdx-tree.ts';
 
 /** What the site is built for. */
 export interface LessonTreeOptions {
   /** Base path of the site. */
   base?: string;
+  /** What the school calls a bar. */
+  barWord?: BarWord;
 }
 
 /**
  * A remark plugin that tells a lesson what its words cannot see for themselves: each Question that asks a bar gets
- * `source`, the attributes of that bar; and addresses in the text get the base path. The content checker has read the
- * same tree before and refused what is not there.
+ * `source`, the attributes of that bar; addresses in the text get the base path; and a school that says "measure" reads it
+ * in the text too. The content checker has read the same tree before and refused what is not there.
  */
-export function lessonTree({ base = '/' }: LessonTreeOptions = {}): (tree: unknown) => void {
+export function lessonTree({ base = '/', barWord = 'bar' }: LessonTreeOptions = {}): (tree: unknown) => void {
   const prefix = base.replace(/\/$/, '');
   return (tree) => {
+    if (barWord !== 'bar') sayThroughout(tree as TreeNode, barWord);
     const bars: TreeNode[] = [];
     walk(tree as TreeNode, (node) => {
       if ((node.type === 'link' || node.type === 'definition') && node.url?.startsWith('/'))
@@ -22,6 +27,22 @@ export function lessonTree({ base = '/' }: LessonTreeOptions = {}): (tree: unkno
       if (isElement(node) && node.name === 'Question') addSource(node, bars);
     });
   };
+}
+
+/** Attributes that are read, not worked with. */
+const READ = ['ask', 'answer', 'choices', 'text', 'caption', 'name'];
+
+function sayThroughout(tree: TreeNode, word: BarWord): void {
+  // Addresses stay: a heading keeps the anchor that its own words make.
+  const anchors = headingAnchors(tree);
+  walk(tree, (node) => {
+    if (node.type === 'heading') node.data = { ...node.data, hProperties: { id: anchors.shift() } };
+    if (node.type === 'text' && node.value) node.value = sayBar(node.value, word);
+    if (node.type === 'image' && node.alt) node.alt = sayBar(node.alt, word);
+    for (const attribute of node.attributes ?? [])
+      if (READ.includes(attribute.name ?? '') && typeof attribute.value === 'string')
+        attribute.value = sayBar(attribute.value, word);
+  });
 }
 
 function addSource(question: TreeNode, bars: readonly TreeNode[]): void {

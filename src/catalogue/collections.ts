@@ -1,6 +1,7 @@
-import { getCollection, getEntry, type CollectionEntry } from 'astro:content';
+import { getCollection, type CollectionEntry } from 'astro:content';
 import { handLoop, type CellLookup } from '../curriculum/index.ts';
 import { once } from './once.ts';
+import { said } from './said.ts';
 import { getSite } from './site.ts';
 
 /** An exercise with its id. */
@@ -12,8 +13,14 @@ export type TermEntry = CollectionEntry<'glossary'>;
 /** A page of text. */
 export type PageEntry = CollectionEntry<'pages'>;
 
+/** Entries with their words for a bar as the school says it. */
+async function inSchoolWords<T extends { data: object }>(entries: Promise<T[]>): Promise<T[]> {
+  const { barWord } = await getSite();
+  return (await entries).map((entry) => ({ ...entry, data: said(entry.data, barWord) }));
+}
+
 const allExercises = once(async () =>
-  (await getCollection('exercises')).sort((a, b) => a.data.title.localeCompare(b.data.title, 'en')),
+  (await inSchoolWords(getCollection('exercises'))).sort((a, b) => a.data.title.localeCompare(b.data.title, 'en')),
 );
 
 /** Whether the school hides an exercise: it is listed nowhere and left out of lessons. */
@@ -33,14 +40,16 @@ export async function everyExercise(): Promise<{ exercise: ExerciseEntry; hidden
   return (await allExercises()).map((exercise) => ({ exercise, hidden: exercises.includes(exercise.id) }));
 }
 
-const allRudiments = once(async () => (await getCollection('rudiments')).sort((a, b) => a.data.number - b.data.number));
+const allRudiments = once(async () =>
+  (await inSchoolWords(getCollection('rudiments'))).sort((a, b) => a.data.number - b.data.number),
+);
 
 /** The forty rudiments, by number. */
 export const getRudiments = async (): Promise<RudimentEntry[]> => [...(await allRudiments())];
 
 const allTerms = once(async () => {
   const schoolName = await schoolNames();
-  return (await getCollection('glossary'))
+  return (await inSchoolWords(getCollection('glossary')))
     .map((entry) => withSchoolName(entry, schoolName(entry.data.term)))
     .sort((a, b) => a.data.term.localeCompare(b.data.term, 'en'));
 });
@@ -56,17 +65,15 @@ export const getTerms = async (): Promise<TermEntry[]> => [...(await allTerms())
 
 /** One exercise. Throws where there is none of that id. */
 export const getExercise = async (id: string): Promise<ExerciseEntry> =>
-  found(await getEntry('exercises', id), 'exercise', id);
+  found(entryOf(await allExercises(), id), 'exercise', id);
 /** One rudiment. Throws where there is none of that slug. */
 export const getRudiment = async (slug: string): Promise<RudimentEntry> =>
-  found(await getEntry('rudiments', slug), 'rudiment', slug);
+  found(entryOf(await allRudiments(), slug), 'rudiment', slug);
 /** One term. Throws where there is none of that id. */
-export const getTerm = async (id: string): Promise<TermEntry> =>
-  found(
-    (await allTerms()).find((term) => term.id === id),
-    'term',
-    id,
-  );
+export const getTerm = async (id: string): Promise<TermEntry> => found(entryOf(await allTerms(), id), 'term', id);
+
+const entryOf = <T extends { id: string }>(entries: readonly T[], id: string): T | undefined =>
+  entries.find((entry) => entry.id === id);
 
 function found<T>(entry: T | undefined, what: string, id: string): T {
   if (entry === undefined) throw new Error(`there is no ${what} "${id}"`);
@@ -122,3 +129,6 @@ export async function relatedRudiments(slug: string): Promise<RudimentEntry[]> {
 export async function frontExercise(): Promise<ExerciseEntry | undefined> {
   return (await getExercises()).find(({ data }) => data.tags.includes('front-page'));
 }
+
+/** The pages of text that a school edits, by their addresses. */
+export const getPages = once(() => inSchoolWords(getCollection('pages')));

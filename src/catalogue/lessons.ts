@@ -1,6 +1,7 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
 import { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from '../curriculum/index.ts';
 import { once } from './once.ts';
+import { said } from './said.ts';
 import { getCourse, getSite } from './site.ts';
 
 /** A lesson with its text; its `part` and `order` are where it stands on this site. */
@@ -18,13 +19,14 @@ export interface CoursePart extends PlacedPart {
 
 /** The whole course with what the school hides, and without. */
 const courses = once(async () => {
-  const [course, site, entries] = await Promise.all([getCourse(), getSite(), getCollection('lessons')]);
+  const [course, site, written] = await Promise.all([getCourse(), getSite(), getCollection('lessons')]);
+  const entries = written.map((entry) => ({ ...entry, data: said(entry.data, site.barWord) }));
   const byId = new Map(entries.map((entry) => [entry.data.id, entry]));
   const all = arrange(
     course,
     site,
     entries.map(({ data }) => data),
-  );
+  ).map((part) => said({ ...part, lessons: part.lessons.map((lesson) => said(lesson, site.barWord)) }, site.barWord));
   return { all: withEntries(all, byId), shown: withEntries(withoutHidden(all, site), byId) };
 });
 
@@ -80,10 +82,25 @@ export async function lessonNeighbours(id: string): Promise<{ previous?: LessonE
   return neighbours(await shownLessons(), id);
 }
 
+const EXERCISES = /<Exercise\s+id="([^"]*)"/g;
+
+/** The lessons of every exercise, found once a build: to look through all lessons for each exercise takes too long. */
+const lessonsByExercise = once(async () => {
+  const found = new Map<string, LessonEntry[]>();
+  for (const lesson of await shownLessons())
+    for (const id of new Set([...(lesson.body ?? '').matchAll(EXERCISES)].map(([, id]) => id)))
+      found.set(id, [...(found.get(id) ?? []), lesson]);
+  return found;
+});
+
 /** The lessons whose text has an exercise in it. */
-export async function lessonsWithExercise(id: string): Promise<LessonEntry[]> {
-  const tag = new RegExp(`<Exercise\\s+id="${id}"`);
-  return (await shownLessons()).filter(({ body }) => tag.test(body ?? ''));
+export const lessonsWithExercise = async (id: string): Promise<LessonEntry[]> => [
+  ...((await lessonsByExercise()).get(id) ?? []),
+];
+
+/** The part of the course that each exercise belongs to: that of the first lesson with it. */
+export async function partsOfExercises(): Promise<Map<string, number>> {
+  return new Map([...(await lessonsByExercise())].map(([id, [lesson]]) => [id, lesson.data.part]));
 }
 
 /** The lessons that name a rudiment or a term in their front matter. */

@@ -1,4 +1,4 @@
-import { getCollection, render } from 'astro:content';
+import { render } from 'astro:content';
 import type { LessonEntry } from './lessons.ts';
 import type { PageEntry } from './collections.ts';
 
@@ -6,6 +6,3 @@ import type { PageEntry } from './collections.ts';
 export async function textOf(entry: LessonEntry | PageEntry) {
   return (await render(entry)).Content;
 }
-
-/** The pages of text that a school edits, by their addresses. */
-export const getPages = (): Promise<PageEntry[]> => getCollection('pages');

@@ -23,6 +23,8 @@ export const LABELS = {
   course: 'Course',
   exercises: 'Exercises',
   rudiments: 'Rudiments',
+  barMath: 'Bar math',
+  puzzles: 'Puzzles',
   glossary: 'Glossary',
   search: 'Search',
   hearing: 'Hearing and strain',
@@ -131,12 +133,12 @@ export function inSentence(items: readonly string[], joint = 'and'): string {
 }
 
 /**
- * Takes the sentence's word for a bar from the school: "bar" in, "bar" or "measure" out.
+ * Takes the sentence's word for a bar from the school: "bar" in, "bar" or "measure" out. A bar line is one in both.
  *
  * @example sayBar('A bar is a length to be filled.', 'measure') // 'A measure is a length to be filled.'
  */
 export function sayBar(sentence: string, word: BarWord): string {
   if (word === 'bar') return sentence;
   const measure: Record<string, string> = { bar: 'measure', bars: 'measures', Bar: 'Measure', Bars: 'Measures' };
-  return sentence.replace(/\b[Bb]ars?\b/g, (found) => measure[found] ?? found);
+  return sentence.replace(/\b[Bb]ars?\b(?!\s+lines?\b)/g, (found) => measure[found] ?? found);
 }

@@ -3,10 +3,10 @@ import { readTree, walk, type TreeNode } from '../../src/build/content/mdx-tree.
 import { lessonTree } from '../../src/build/lesson-tree.ts';
 
 /** The nodes of a lesson after the plugin has been at it. */
-function nodesOf(text: string, base?: string): TreeNode[] {
+function nodesOf(text: string, base?: string, barWord?: 'measure'): TreeNode[] {
   const read = readTree(text);
   if (!read.ok) throw new Error(read.message);
-  lessonTree({ base })(read.tree);
+  lessonTree({ base, barWord })(read.tree);
   const nodes: TreeNode[] = [];
   walk(read.tree, (node) => nodes.push(node));
   return nodes;
@@ -48,4 +48,30 @@ test('addresses of this site get the base path, others stay', () => {
       .map(({ url }) => url);
   expect(urls('/drums/')).toEqual(['/drums/course/', 'https://w3.org/', '#d']);
   expect(urls()).toEqual(['/course/', 'https://w3.org/', '#d']);
+});
+
+test('a school that says measure reads it in the text, where it stands for a bar', () => {
+  const text = [
+    '## The other bar',
+    'Two bars up to the bar\nline, and `bar`: ![a bar](x.png)',
+    '<Question ask="Which bar?" answer="bar 2" bar="bar" choices="bar 1 | bar 2">A bar.</Question>',
+  ].join('\n\n');
+  const nodes = nodesOf(text, '/', 'measure');
+  const texts = nodes.filter(({ type }) => type === 'text').map(({ value }) => value);
+  expect(texts).toEqual(['The other measure', 'Two measures up to the bar\nline, and ', ': ', 'A measure.']);
+  expect(nodes.find(({ type }) => type === 'inlineCode')?.value).toBe('bar');
+  expect(nodes.find(({ type }) => type === 'image')?.alt).toBe('a measure');
+  const question = nodes.find(({ name }) => name === 'Question')!;
+  expect(Object.fromEntries(question.attributes!.map(({ name, value }) => [name, value]))).toEqual({
+    ask: 'Which measure?',
+    answer: 'measure 2',
+    bar: 'bar',
+    choices: 'measure 1 | measure 2',
+  });
+  // A link to the heading is the same at every school.
+  expect(nodes.find(({ type }) => type === 'heading')?.data?.hProperties).toEqual({ id: 'the-other-bar' });
+});
+
+test('a school that says bar finds the text as it was', () => {
+  expect(nodesOf('## The bar').find(({ type }) => type === 'heading')?.data).toBeUndefined();
 });

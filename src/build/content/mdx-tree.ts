@@ -22,7 +22,7 @@ export interface TreeNode {
   /** Of links and images. */
   url?: string;
   alt?: string | null;
-  data?: { estree?: EsTree | null };
+  data?: { estree?: EsTree | null; hProperties?: Record<string, unknown> };
 }
 
 /** An attribute of an element, or a spread. */
