@@ -10,6 +10,7 @@ import {
   type Stroke,
 } from '../../src/core/index.ts';
 import { runs } from '../helpers/arbitrary.ts';
+import { lehmer } from '../helpers/lehmer.ts';
 import { stickingOf } from '../helpers/phrases.ts';
 
 const TEXTS = ['K', 'R', '-', '>R L', 'R L L', '>lR LL R', 'R+L', 'rL R', 'RR', '>L - R'];
@@ -196,12 +197,6 @@ describe('arrangements', () => {
     expect(found.indexOf(found.at(k))).toBe(k);
   });
 });
-
-/** Park and Miller's generator, for a draw that is the same each time. */
-function lehmer(seed: number): () => number {
-  let x = seed;
-  return () => (x = (x * 48271) % 2147483647) / 2147483647;
-}
 
 describe('reasons', () => {
   const cell = (id: string, slots: number, times?: ArrangeCell['times']): ArrangeCell => ({

@@ -1,10 +1,10 @@
 /**
  * Counts from outside the project. Rows marked with an OEIS number were compared with the text of that sequence (A000930,
- * A182097, A017817, A013979, A007040) or are well known under it (A000045, A000073, A000078); the others were computed by
+ * A182097, A017817, A013979, A007040, A047996) or are well known under it (A000045, A000073, A000078); the others were computed by
  * three methods that agree: by recurrence, by a sum over multisets, by listing.
  */
 import { describe, expect, it } from 'vitest';
-import { arrangements } from '../../src/core/index.ts';
+import { arrangements, loopArrangements } from '../../src/core/index.ts';
 import { stickingOf } from '../helpers/phrases.ts';
 
 const any = (lengths: number[]): { id: string; slots: number }[] =>
@@ -77,4 +77,20 @@ describe('a kick, three flam drags and two R L L', () => {
   it('have sixty orders, six of which never ask one hand for three in a row, grace notes counted', () => {
     expect([count(), count({ maxRun: 2, graces: true })]).toEqual([60n, 6n]);
   });
+});
+
+describe('necklaces of onsets and rests, a cell of one slot each', () => {
+  const count = (slots: number, onsets: number): number => {
+    const cells = [
+      { id: 'onset', slots: 1, times: onsets },
+      { id: 'rest', slots: 1, times: slots - onsets },
+    ];
+    return Number(loopArrangements({ cells, slots }).count);
+  };
+
+  it('of eight slots, by number of onsets (A047996)', () => {
+    expect([0, 1, 2, 3, 4, 5, 6, 7, 8].map((onsets) => count(8, onsets))).toEqual([1, 1, 4, 7, 10, 7, 4, 1, 1]);
+  });
+
+  it('of sixteen slots with five onsets: 273', () => expect(count(16, 5)).toBe(273));
 });

@@ -1,3 +1,6 @@
 export * from './types.ts';
 export { arrangements } from './arrange.ts';
+export { loopArrangements } from './loops.ts';
+export { neighbours, swapChain, swapDistance } from './neighbours.ts';
+export { MAX_PATH, practicePath } from './practice-path.ts';
 export { MAX_STATES } from './limits.ts';

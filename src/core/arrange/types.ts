@@ -64,3 +64,11 @@ export interface Arrangements extends Iterable<string[]> {
   /** Why there is none, where the count is 0n. */
   readonly reason?: string;
 }
+
+/** One of each order round a loop, of those that are the same up to rotation: the one that comes first, in order. */
+export interface LoopArrangements extends Iterable<string[]> {
+  /** How many there are, exactly. */
+  readonly count: bigint;
+  /** Why there is none, where the count is 0n. */
+  readonly reason?: string;
+}

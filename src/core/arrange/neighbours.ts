@@ -1,0 +1,57 @@
+/**
+ * The orders one swap of two neighbouring cells away, by the place of the swap. Each is different from all others and from
+ * the order itself; whether they keep to a rule is for `arrangements(…).indexOf` to say.
+ * @example
+ * neighbours(['a', 'a', 'b', 'c']) // → [['a', 'b', 'a', 'c'], ['a', 'a', 'c', 'b']]
+ */
+export function neighbours(order: readonly string[]): string[][] {
+  const places = order.slice(1).map((_, i) => i);
+  return places.filter((i) => order[i] !== order[i + 1]).map((i) => swapped(order, i));
+}
+
+/** The order with the cell at a place and the next one exchanged. */
+function swapped(order: readonly string[], at: number): string[] {
+  const next = [...order];
+  [next[at], next[at + 1]] = [order[at + 1], order[at]];
+  return next;
+}
+
+/**
+ * How many swaps of neighbouring cells lead from one order to another, at least: the pairs of cells that stand the other
+ * way round. Throws RangeError where they are not orders of the same cells.
+ * @example
+ * swapDistance(['a', 'b', 'c'], ['c', 'b', 'a']) // → 3
+ */
+export function swapDistance(from: readonly string[], to: readonly string[]): number {
+  const places = placesIn(from, to);
+  let inverted = 0;
+  for (let i = 1; i < places.length; i += 1)
+    for (let before = 0; before < i; before += 1) if (places[before] > places[i]) inverted += 1;
+  return inverted;
+}
+
+/** Where each cell of one order stands in the other; like cells keep their order among themselves, so no way is shorter. */
+function placesIn(from: readonly string[], to: readonly string[]): number[] {
+  const free = new Map<string, number[]>();
+  to.forEach((id, place) => free.set(id, [...(free.get(id) ?? []), place]));
+  const places = from.map((id) => free.get(id)?.shift());
+  if (from.length !== to.length || places.includes(undefined))
+    throw new RangeError(`orders are ${from.join(' ')} and ${to.join(' ')}; the same cells, equally often`);
+  return places as number[];
+}
+
+/**
+ * A shortest chain of swaps of neighbouring cells from one order to another, both included. What stands between may break
+ * rules that the two keep. Throws RangeError where they are not orders of the same cells.
+ * @example
+ * swapChain(['a', 'b', 'c'], ['c', 'a', 'b']) // → [['a', 'b', 'c'], ['a', 'c', 'b'], ['c', 'a', 'b']]
+ */
+export function swapChain(from: readonly string[], to: readonly string[]): string[][] {
+  placesIn(from, to);
+  const chain = [[...from]];
+  to.forEach((id, place) => {
+    const last = chain[chain.length - 1];
+    for (let at = last.indexOf(id, place) - 1; at >= place; at -= 1) chain.push(swapped(chain[chain.length - 1], at));
+  });
+  return chain;
+}
