@@ -8,11 +8,11 @@ import { arrangements, type ArrangeCell } from '../../src/core/index.ts';
 import { countExactCovers, exactCovers } from '../helpers/exact-cover.ts';
 import { lehmer } from '../helpers/lehmer.ts';
 
-/** A hundred sets of one to four cells, some of exact uses, the same each time. */
+/** A hundred and twenty sets of one to four cells, some of exact uses, the same each time. */
 function cellSets(): { cells: ArrangeCell[]; slots: number }[] {
   const random = lehmer(20_160);
   const upTo = (n: number): number => Math.floor(random() * n);
-  return Array.from({ length: 100 }, () => {
+  return Array.from({ length: 120 }, () => {
     const cells = Array.from({ length: 1 + upTo(4) }, (_, i): ArrangeCell => {
       const exact = upTo(4) === 0 ? { times: upTo(4) } : {};
       return { id: `cell ${i}`, slots: 1 + upTo(5), ...exact };
