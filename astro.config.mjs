@@ -25,8 +25,12 @@ const PURE = { test: /\/src\/(core|curriculum|words)\//, sideEffects: false };
 /** Svelte's own modules do nothing either; unless told so, the bundler loads every piece of it for the sake of order. */
 const PURE_TOO = { test: /svelte.src.(internal.client|index-client|legacy)/, sideEffects: false };
 
-/** What of Svelte only some islands use: lists, fields bound to a value. A player, wanted on most pages, goes without. */
-const SELDOM = /svelte.src.internal.client.dom.(blocks.(each|html|key|await)|elements.bindings.(?!this))/;
+/**
+ * What of Svelte only some islands use: lists, fields bound to a value, elements of one's own. A player, which most pages
+ * have, goes without.
+ */
+const SELDOM =
+  /svelte.src.internal.client.(dom.(blocks.(each|html|key|await|svelte)|elements.(bindings.(?!this)|custom|style|trans|act|att\w+ments))|reactivity.store)/;
 /** Its door leads everywhere: grouped, it would bring all the rest. */
 const DOOR = /svelte.src.internal.client.index/;
 

@@ -3,6 +3,10 @@
  *
  * An island that wants words while it loads has one element with `data-wanted-note`; what it says there is written in
  * that element's `data-loading` and `data-failed`.
+ *
+ * An island that an address can set something for has an element with `data-wanted-by`, the names of the parameters. It
+ * is loaded at once where the address has one of them and leads to that island: by its fragment, or, without one, to the
+ * first such island of the page.
  */
 import type { ClientDirective } from 'astro';
 
@@ -87,7 +91,18 @@ export default ((load, _options, island) => {
 
   const enter = (field: Field, type: string) => field.dispatchEvent(new Event(type, { bubbles: true }));
 
+  const asked = () => {
+    const place = island.querySelector<HTMLElement>('[data-wanted-by]');
+    const query = new URLSearchParams(location.search);
+    if (!place?.dataset.wantedBy!.split(' ').some((name) => query.has(name))) return false;
+    const { hash } = location;
+    return (hash ? document.getElementById(hash.slice(1)) : document.querySelector('[data-wanted-by]'))?.contains(
+      place,
+    );
+  };
+
   // The failure is told in words beside the controls.
   island.addEventListener('astro:hydration-error', (event) => event.preventDefault());
   listen('addEventListener');
+  if (asked()) void start();
 }) satisfies ClientDirective;

@@ -12,7 +12,11 @@ export const ADDRESSES = {
   privacy: '/privacy/',
   write: '/write/',
   lesson: (id: string) => `/lessons/${id}/`,
+  /** Exercises chosen for paper. */
+  sheet: '/sheet/',
   exercise: (id: string) => `/exercises/${id}/`,
+  /** An exercise alone, for a frame in another page. */
+  embed: (id: string) => `/embed/${id}/`,
   rudiment: (slug: string) => `/rudiments/${slug}/`,
   term: (id: string) => `/glossary/#${id}`,
 } as const;
@@ -22,8 +26,11 @@ export const FIXED_PAGES: readonly string[] = [
   ADDRESSES.home,
   ADDRESSES.course,
   ADDRESSES.exercises,
+  ADDRESSES.sheet,
   ADDRESSES.rudiments,
+  ADDRESSES.puzzles,
   ADDRESSES.glossary,
+  ADDRESSES.barMath,
   ADDRESSES.search,
   ADDRESSES.privacy,
   ADDRESSES.write,

@@ -65,6 +65,13 @@ export function createSession(props: PlayerProps) {
     if (lead !== leads[0]) void load();
   }
 
+  /** Where the code for it does not arrive, the player's own settings hold. */
+  async function receive(root: Element): Promise<void> {
+    const link = await loadAgain(() => import('../links/sent.svelte.ts')).catch(() => undefined);
+    memory.receive(link?.receive(root, { leads: props.leads, graces }, recall));
+    recall();
+  }
+
   function remember(write: (kept: typeof memory) => void): void {
     touched = true;
     void load();
@@ -168,8 +175,10 @@ export function createSession(props: PlayerProps) {
     stop,
     /** Goes on from the same place as things are set now. */
     follow: (next: PlayRequest) => player?.change(next),
-    wake(): () => void {
+    /** Begins with what is remembered, or with what a link set for the player at `root`. */
+    wake(root: Element): () => void {
       recall();
+      if (location.search) void receive(root);
       const sleep = memory.on(recall);
       return () => {
         sleep();

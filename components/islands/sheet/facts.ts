@@ -1,0 +1,40 @@
+/** What a sheet shows of an exercise, and how it is read from the exercise's page for frames. */
+
+/** What is said beside the notation; plain JSON, written into the page when the site is built. */
+export interface SheetFacts {
+  title: string;
+  purpose: string;
+  /** Beats a minute: where to begin, where to arrive. */
+  tempo: { from: number; to: number };
+  enough: string;
+  meter?: string | undefined;
+  /** The sticking, or the cells with theirs. */
+  sticking: string;
+}
+
+/** An exercise as it stands on a sheet. */
+export interface SheetExercise {
+  facts: SheetFacts;
+  score: HTMLElement;
+  /** Symbols of the music font that the score uses. */
+  glyphs: SVGSymbolElement[];
+}
+
+/** Names that lead to elements of the page the score comes from. */
+const LEFT_BEHIND = ['aria-describedby', 'tabindex'];
+
+/** Reads an exercise from its page for frames; undefined where that is not one. */
+export function readExercise(html: string): SheetExercise | undefined {
+  const page = new DOMParser().parseFromString(html, 'text/html');
+  const place = page.querySelector<HTMLElement>('[data-exercise]');
+  const score = place?.querySelector<HTMLElement>('.bar-figure .score');
+  if (!place || !score) return undefined;
+  LEFT_BEHIND.forEach((name) => score.removeAttribute(name));
+  const facts = JSON.parse(place.dataset.exercise ?? '{}') as SheetFacts;
+  return { facts, score, glyphs: [...place.querySelectorAll<SVGSymbolElement>('.glyphs symbol')] };
+}
+
+/** Puts into a sprite the symbols that it does not have yet. */
+export function addGlyphs(sprite: Element, glyphs: readonly SVGSymbolElement[]): void {
+  for (const glyph of glyphs) if (!sprite.querySelector(`#${CSS.escape(glyph.id)}`)) sprite.append(glyph);
+}

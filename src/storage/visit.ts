@@ -1,0 +1,51 @@
+/**
+ * What is kept for one visit alone: the exercises ticked for a sheet. It is gone when the tab is closed, and works for as
+ * long as the page is open where the browser keeps nothing.
+ */
+import { keyOf, type StorageArea } from './keys.ts';
+
+/** The exercises ticked in this visit. */
+export interface Visit {
+  /** Ids, in the order in which they were ticked. */
+  ticked(): readonly string[];
+  tick(id: string, on: boolean): void;
+  untickAll(): void;
+}
+
+/**
+ * Opens what is kept for this visit; never throws, however the browser answers.
+ *
+ * @example openVisit({ area: undefined }).ticked() // []
+ */
+export function openVisit(options: { area?: StorageArea | undefined; base?: string } = {}): Visit {
+  const area = 'area' in options ? options.area : visitArea();
+  const key = `${keyOf(options.base ?? import.meta.env?.BASE_URL ?? '/')}:ticked`;
+  let ids = read(area, key);
+  const write = (next: string[]) => {
+    ids = next;
+    attempt(() => area?.setItem(key, JSON.stringify(next)));
+  };
+  return {
+    ticked: () => ids,
+    tick: (id, on) => write([...ids.filter((other) => other !== id), ...(on ? [id] : [])]),
+    untickAll: () => write([]),
+  };
+}
+
+function visitArea(): StorageArea | undefined {
+  return attempt(() => globalThis.sessionStorage);
+}
+
+function read(area: StorageArea | undefined, key: string): string[] {
+  const kept: unknown = attempt(() => JSON.parse(area?.getItem(key) ?? '[]'));
+  return Array.isArray(kept) ? kept.filter((id) => typeof id === 'string') : [];
+}
+
+/** A browser may refuse at any call, and anyone may have written anything. */
+function attempt<T>(use: () => T): T | undefined {
+  try {
+    return use();
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,70 @@
+/** What is said about links that carry settings. */
+import { inSentence } from './labels.ts';
+
+/** Labels of links to copy. */
+export const LINK_LABELS = {
+  copy: 'Copy link',
+  link: 'Link',
+  copied: 'Link copied.',
+  byHand: 'The browser does not let the site copy. The address is selected: copy it by hand.',
+  address: 'Address to copy',
+  failed: 'Copying did not load: the connection may be gone. Press again to try again.',
+  backToOwn: 'Back to my own',
+  ownAgain: 'Your own tempo, lead and flam width again.',
+} as const;
+
+/**
+ * The whole name of a link, for those who hear it without seeing what stands beside it.
+ *
+ * @example linkName('The flam drag') // 'Copy link: The flam drag'
+ */
+export const linkName = (what: string): string => `${LINK_LABELS.copy}: ${what}`;
+
+/** What a link can set, as it is said. */
+export interface SentSettings {
+  /** Beats a minute. */
+  tempo?: number | undefined;
+  lead?: string | undefined;
+  /** Milliseconds. */
+  flam?: number | undefined;
+}
+
+/**
+ * What holds because the link says so; nothing where nothing does.
+ *
+ * @example sentSays({ tempo: 80, lead: 'left' }) // 'Set by the link: tempo 80, left lead.'
+ */
+export function sentSays({ tempo, lead, flam }: SentSettings): string {
+  const parts = [tempo && `tempo ${tempo}`, lead && `${lead} lead`, flam && `flam width ${flam} ms`].filter(Boolean);
+  return parts.length ? `Set by the link: ${parts.join(', ')}.` : '';
+}
+
+/** A value of a link that is left out, and what could stand there. */
+export interface RefusedSetting {
+  name: 'tempo' | 'lead' | 'flam';
+  value: string;
+  /** What could stand there; nothing where the bar has none of it. */
+  instead: readonly string[] | { from: number; to: number };
+}
+
+const NAMES = { tempo: 'tempo', lead: 'lead', flam: 'flam width' };
+
+/** Longer values of an address are nobody's sentence. */
+const SHOWN = 16;
+
+/**
+ * Why something in a link is left out.
+ *
+ * @example refusedSays({ name: 'tempo', value: '9999', instead: { from: 30, to: 300 } })
+ * // 'The link’s tempo “9999” is left out: it can be 30 to 300.'
+ */
+export function refusedSays({ name, value, instead }: RefusedSetting): string {
+  const shown = value.length > SHOWN ? `${value.slice(0, SHOWN)}…` : value;
+  return `The link’s ${NAMES[name]} “${shown}” is left out: ${possible(instead)}.`;
+}
+
+function possible(instead: RefusedSetting['instead']): string {
+  if ('from' in instead) return `it can be ${instead.from} to ${instead.to}`;
+  if (instead.length > 1) return `it can be ${inSentence(instead, 'or')}`;
+  return instead.length ? `here it is always ${instead[0]}` : 'there is none in this bar';
+}
