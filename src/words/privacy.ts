@@ -2,8 +2,8 @@
 
 /** Each thing that the browser keeps, by its name in the stored shape; a test holds the two together. */
 export const KEPT = {
-  exercises: 'The tempo and the lead you chose for an exercise or a bar.',
-  site: 'How you like every bar played:',
+  exercises: 'The tempo and the lead you chose, for each thing you played.',
+  site: 'How you like things played:',
   done: 'Which lessons you marked as done.',
   last: 'Which lesson you read last, so that the first page can take you back to it.',
   puzzles: 'Which puzzles you answered, on which day, and how it went.',
@@ -103,7 +103,7 @@ export function amountsSay(kept: {
 }): string[] {
   const [exercises, settings] = [Object.keys(kept.exercises).length, Object.keys(kept.site).length];
   return [
-    exercises ? `tempo or lead of ${many(exercises, 'exercise or bar', 'exercises and bars')}` : '',
+    exercises ? `tempo or lead of ${many(exercises, 'thing you played', 'things you played')}` : '',
     settings ? many(settings, 'setting', 'settings') : '',
     kept.done.length ? `${many(kept.done.length, 'lesson', 'lessons')} marked as done` : '',
     kept.puzzles?.length ? `how ${many(kept.puzzles.length, 'puzzle', 'puzzles')} went` : '',
