@@ -10,3 +10,4 @@ export * from './files.ts';
 export * from './practice.ts';
 export * from './specimens.ts';
 export * from './rudiments.ts';
+export * from './puzzles.ts';

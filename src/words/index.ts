@@ -15,3 +15,4 @@ export * from './ladder.ts';
 export * from './puzzles.ts';
 export * from './puzzle-sentences.ts';
 export * from './puzzle-laying.ts';
+export * from './search.ts';

@@ -28,8 +28,7 @@ export interface Saying {
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const article = (name: string): string => (/^[aeiou]/i.test(name) ? `an ${name}` : `a ${name}`);
-const named = (name: string): string => (/^[A-Z] /.test(name) ? name : article(name));
+const named = (name: string): string => `the ${name}`;
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth']; // prettier-ignore
 const HANDS = { R: 'right', L: 'left' };
 
@@ -94,8 +93,8 @@ function layRules(puzzle: LayPuzzle, saying: Saying): string[] {
   const places = (slots: readonly SlotIndex[]): string =>
     inSentence(slots.map((slot) => placeSays(puzzle, slot, saying)));
   return [
-    ...(rules.first ? [`It begins with ${named(saying.nameOf(rules.first))}.`] : []),
-    ...(rules.last ? [`It ends with ${named(saying.nameOf(rules.last))}.`] : []),
+    ...(rules.first ? [`The first cell is ${named(saying.nameOf(rules.first))}.`] : []),
+    ...(rules.last ? [`The last cell is ${named(saying.nameOf(rules.last))}.`] : []),
     ...(rules.lastStrokeOn === undefined
       ? []
       : [`The last stroke is on ${placeSays(puzzle, rules.lastStrokeOn, saying)}.`]),
@@ -103,9 +102,7 @@ function layRules(puzzle: LayPuzzle, saying: Saying): string[] {
     ...(rules.accentOn ? [`There is an accent on ${places(rules.accentOn)}.`] : []),
     ...(rules.noAccentOn ? [`There is no accent on ${places(rules.noAccentOn)}.`] : []),
     ...(rules.withinBars ? ['No cell lies over a bar line.'] : []),
-    ...uses.flatMap(({ cell, min }) =>
-      min ? [`${capital(saying.nameOf(cell))} comes ${times(min)}, no more and no less.`] : [],
-    ),
+    ...uses.flatMap(({ cell, min }) => (min ? [`Use ${named(saying.nameOf(cell))} exactly ${times(min)}.`] : [])),
   ];
 }
 
@@ -153,8 +150,11 @@ function ruleSays(asked: FixRule, { nameOf }: Saying): string {
   }
 }
 
+/** Said where an answer is asked for before there is one. */
+export const NOTHING_CHOSEN = 'Choose an answer first.';
+
 /** What is wrong with an answer, and where. */
-export function wrongSays(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
+export function puzzleWrongSays(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
   return sayBar(capital(wrongOf(puzzle, wrong, saying)), saying.barWord);
 }
 
@@ -168,13 +168,13 @@ function wrongOf(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
     case 'long':
       return `${slotsSay(puzzle, wrong.over)} too many.`;
     case 'too-often':
-      return `${saying.nameOf(wrong.cell)} comes ${times(wrong.used)}; ${times(wrong.most)} is the most.`;
+      return `${named(saying.nameOf(wrong.cell))}: used ${times(wrong.used)}, and ${times(wrong.most)} is the most.`;
     case 'too-seldom':
-      return `${saying.nameOf(wrong.cell)} comes ${wrong.used ? times(wrong.used) : 'not at all'}; it is to come ${times(wrong.least)}.`;
+      return `${named(saying.nameOf(wrong.cell))}: used ${wrong.used ? times(wrong.used) : 'not at all'}, and the card asks for ${times(wrong.least)}.`;
     case 'first':
-      return `it begins with ${named(saying.nameOf(wrong.found))}, not with ${named(saying.nameOf(wrong.wanted))}.`;
+      return `the first cell is ${named(saying.nameOf(wrong.found))}, not ${named(saying.nameOf(wrong.wanted))}.`;
     case 'last':
-      return `it ends with ${named(saying.nameOf(wrong.found))}, not with ${named(saying.nameOf(wrong.wanted))}.`;
+      return `the last cell is ${named(saying.nameOf(wrong.found))}, not ${named(saying.nameOf(wrong.wanted))}.`;
     case 'no-accent':
       return `there is no accent on ${place(wrong.slot)}.`;
     case 'accent':
@@ -213,7 +213,7 @@ function homeWrong(
   { nameOf }: Saying,
 ): string {
   const all = bars * puzzle.barSlots;
-  return `after ${bars === 1 ? 'one bar' : `${numberWord(bars)} bars`} there are ${slotsSay(puzzle, all)}: ${cells} times ${nameOf(puzzle.cell.id)} and ${numberWord(over)} over, so beat 1 falls inside a cell.`;
+  return `after ${bars === 1 ? 'one bar' : `${numberWord(bars)} bars`} there are ${slotsSay(puzzle, all)}: ${named(nameOf(puzzle.cell.id))} fits in ${times(cells)} and ${numberWord(over)} ${over === 1 ? 'is' : 'are'} over, so beat 1 falls inside a cell.`;
 }
 
 function otherSays({ about }: WhichPuzzle): string {
@@ -243,7 +243,7 @@ function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
 }
 
 /** What is said of a right answer: whether there were others. */
-export function rightSays(puzzle: Puzzle): string {
+export function puzzleRightSays(puzzle: Puzzle): string {
   const { answers } = puzzle.difficulty;
   if (!('shelf' in puzzle) || puzzle.kind === 'ear') return 'Right.';
   return answers === 1n

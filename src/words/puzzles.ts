@@ -95,9 +95,9 @@ const PLAY = {
   copied: 'The address is copied.',
   byHand: 'This browser does not let the page copy. Here is the address:',
   address: 'Address of this puzzle',
-  level: 'level',
-  number: 'number',
   bars: 'Your answer, in bars',
+  fewer: 'one bar fewer',
+  more: 'one bar more',
   pickCount: 'On which count?',
   pickStroke: 'Which stroke?',
   pickHeard: 'Which one is it?',
@@ -117,4 +117,26 @@ const say = <T extends Record<string, string>>(texts: T, word: BarWord): T =>
 export function puzzleWords(word: BarWord = 'bar') {
   const kinds = Object.fromEntries(Object.entries(KINDS).map(([kind, texts]) => [kind, say(texts, word)]));
   return { kinds: kinds as Record<keyof typeof KINDS, PuzzleKindWords>, page: say(PAGE, word), play: say(PLAY, word) };
+}
+
+/**
+ * Which puzzle it is.
+ *
+ * @example puzzleNumber(4182, 3) // 'Number 4,182 · level 3 of 5'
+ */
+export const puzzleNumber = (seed: number, level: number): string =>
+  `Number ${seed.toLocaleString('en')} · level ${level} of 5`;
+
+const times = (count: number, one: string, more: string): string => (count === 1 ? `one ${one}` : `${count} ${more}`);
+
+/**
+ * How a puzzle went.
+ *
+ * @example recordSays({ day: '2026-11-25', right: true, misses: 1, hints: 0 }) // '2026-11-25 · solved after one miss'
+ */
+export function recordSays(record: { day: string; right: boolean; misses: number; hints: number }): string {
+  const { day, right, misses, hints } = record;
+  const after = [misses && times(misses, 'miss', 'misses'), hints && times(hints, 'hint', 'hints')].filter(Boolean);
+  const went = right ? (after.length ? `solved after ${after.join(' and ')}` : 'solved at once') : 'answer shown';
+  return `${day} · ${went}`;
 }

@@ -46,20 +46,12 @@ const SEARCH = {
   title: 'Search',
   description: 'Find lessons, exercises, rudiments and words.',
   idea: 'Any word of the course: a rudiment, a count, a thing that will not come right. Or a sticking, like R L L.',
-  failed: 'The search index did not load. That can be the connection, or it is missing from this copy of the site.',
-  again: 'Try again',
-  elsewhere: 'These lists hold everything there is to find:',
   without: 'Search needs JavaScript, which is off or did not load. These lists hold everything there is to find:',
-  empty: 'Nothing has that in it.',
-  emptyHelp: 'Try one word instead of two, or the trade’s word for it: “flam”, “triplet”, “lead”.',
-  start: 'Type a word to begin.',
-  looking: 'Looking …',
   kind: 'Kind',
   part: 'Part',
   grid: 'Subdivision',
   any: 'any',
   more: 'Show more',
-  clear: 'Take the filters off',
 };
 
 const HEARING = {
@@ -92,13 +84,4 @@ export function pageWords(word: BarWord) {
     hearing: said(HEARING),
     lost: said(LOST),
   };
-}
-
-/**
- * How many results a search found.
- *
- * @example foundCount(1) // 'One result'
- */
-export function foundCount(count: number): string {
-  return count === 1 ? 'One result' : `${count} results`;
 }

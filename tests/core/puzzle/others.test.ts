@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  barOfTime,
   gradePuzzle,
   LEVELS,
   levelOf,
@@ -140,3 +141,11 @@ describe.each(PUZZLE_KINDS)('%s', (kind) => {
 });
 
 const asTextOf = (value: unknown): string => JSON.stringify(value, (_, v) => (typeof v === 'bigint' ? `${v}` : v));
+
+describe('a bar of time', () => {
+  it('fills its bar in every meter and grid', () => {
+    for (const meter of ['2/4', '3/4', '4/4', '5/4', '6/8', '7/8', '2+2+3/8', '12/8'])
+      for (const grid of [1, 2, 3, 4, 5, 6, 7, 8])
+        expect(readPhrase({ cells: [{ id: 'time', text: barOfTime(meter, grid) }], meter, grid }).ok).toBe(true);
+  });
+});
