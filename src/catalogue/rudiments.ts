@@ -9,7 +9,7 @@ import {
   type RudimentEntry,
 } from './collections.ts';
 import { getLessons, type LessonEntry } from './lessons.ts';
-import { everyBar } from './stickings.ts';
+import { everyBar, textsOf } from './stickings.ts';
 import { once } from './once.ts';
 
 /** The rudiments that have to do with one. */
@@ -20,22 +20,23 @@ export interface RudimentKin {
   wholes: RudimentEntry[];
   /** Those whose hands do the same, grace notes left out. */
   sameHands: RudimentEntry[];
-  /** Those that its file points to. */
+  /** Those that its file points to besides. */
   related: RudimentEntry[];
 }
 
 /** The rudiments that have to do with one, each way of its own. */
 export async function rudimentKin(slug: string): Promise<RudimentKin> {
   const all = await getRudiments();
-  return {
+  const kin = {
     parts: partsOf(
       all.find(({ id }) => id === slug)!,
       all,
     ),
     wholes: all.filter((one) => partsOf(one, all).some(({ id }) => id === slug)),
     sameHands: await sameHands(slug),
-    related: await relatedRudiments(slug),
   };
+  const told = new Set(Object.values(kin).flatMap((list) => list.map(({ id }) => id)));
+  return { ...kin, related: (await relatedRudiments(slug)).filter(({ id }) => !told.has(id)) };
 }
 
 /** The lessons and exercises that name a rudiment, and behind them those in whose bars its sticking stands. */
@@ -58,5 +59,5 @@ export async function rudimentUses(slug: string): Promise<{ lessons: LessonEntry
 /** The texts of the bars of every page. */
 const textsByAddress = once(async () => {
   const bars = (await everyBar()).filter(({ kind }) => kind === 'lesson' || kind === 'exercise');
-  return new Map(bars.map(({ url, texts }) => [url, texts]));
+  return new Map(bars.map((one) => [one.url, textsOf(one)]));
 });

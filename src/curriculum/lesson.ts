@@ -25,7 +25,9 @@ export type ListenData = z.infer<typeof listen>;
 export const lessonSchema = z.strictObject({
   id: id().describe('its address for ever: /lessons/<id>/; never change it'),
   part: whole(1, 99, 'the number of a part').describe('the part of the course it belongs to'),
-  order: whole(1, 99, 'the place in its part').describe('its place in the part, from 1'),
+  order: whole(1, 99, 'the place in its part').describe(
+    'its place in the part; the name of its folder begins with the same number',
+  ),
   title: line('a short title', 80).describe('its title'),
   idea: line('the one idea of the lesson, in a sentence', 240).describe('the one idea, in a sentence'),
   meter: meter().describe('the meter it is in'),

@@ -17,7 +17,7 @@ const WORDS = {
   fileSays:
     'You need a copy of this course on your computer, and one window in which commands are typed, opened in the folder of that copy. Type this, with a title and the number of a part of your own:',
   fileThen:
-    'It makes a folder under content/lessons with a file index.mdx in it, and says where. That file is a whole lesson already, a small one. Open it with any editor for plain text; a word processor would add things of its own. To begin from a lesson you like, copy its folder instead and change id, order and title at its head.',
+    'It makes a folder under content/lessons with a file index.mdx in it, and says where. That file is a whole lesson already, a small one. Open it with any editor for plain text; a word processor would add things of its own. To begin from a lesson you like, copy its folder instead and change id, order and title at its head. Begin ids of your own with the name of your school, and no later version of this course will have the same.',
   head: '2. The head of the file',
   headSays:
     'Between two lines of three hyphens stand the facts of the lesson, one a line: a name, a colon, a space, the value.',
@@ -76,7 +76,7 @@ export const COMMANDS = {
 export const LESSON_HEAD = `---
 id: ghosts-on-the-way
 part: 6
-order: 9
+order: 6
 title: Ghosts on the way
 idea: The soft strokes between the flam drags keep the time.
 meter: 4/4
