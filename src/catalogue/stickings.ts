@@ -1,13 +1,31 @@
-import { ADDRESSES, barOfExercise, barRequest, cellIds, type CellLookup } from '../curriculum/index.ts';
+import {
+  ADDRESSES,
+  barOfAttributes,
+  barOfExercise,
+  barOfRudiment,
+  type BarAttributes,
+  type BarSpec,
+  type CellLookup,
+} from '../curriculum/index.ts';
 import { getCells, getExercises, getNamedCells, getRudiments } from './collections.ts';
-import { getLessons } from './lessons.ts';
+import { getLessons, partsOfExercises } from './lessons.ts';
 
-/** Something with bars: where it stands, what it is called, and the texts of its bars. */
+/** A bar as cells in order; one that is not made of cells is a cell without a name. */
+export interface BarWithCells {
+  cells: { text: string; name?: string }[];
+  meter?: string;
+  grid?: number;
+  pickup?: number;
+}
+
+/** Something with bars: where it stands, what it is called, what it is about, and its bars. */
 export interface WithBars {
   url: string;
   title: string;
   kind: 'lesson' | 'exercise' | 'rudiment' | 'cell';
-  texts: string[];
+  part?: number;
+  rudiments?: string[];
+  bars: BarWithCells[];
 }
 
 /** Everything that can be found by its sticking: rudiments and cells first, then lessons and exercises. */
@@ -21,50 +39,70 @@ export async function everyBar(): Promise<WithBars[]> {
   ];
 }
 
-async function rudimentBars(): Promise<WithBars[]> {
-  const all = await getRudiments();
-  return all.map(({ id, data }) => ({
-    kind: 'rudiment',
-    url: ADDRESSES.rudiment(id),
-    title: data.name,
-    texts: [data.sticking],
-  }));
+/** The texts of its bars, each as one line; of two lines, hands and feet, the first cell stands for itself. */
+export const textsOf = ({ bars }: WithBars): string[] =>
+  bars.map(({ cells }) => {
+    const texts = cells.map(({ text }) => text);
+    return texts.some((text) => text.includes('\n')) ? texts[0] : texts.join(' ');
+  });
+
+/** The bar of a specification; its cells go by their own names, for those over the brackets may be others. */
+function barWith({ cells, sticking, meter, grid, pickup }: BarSpec, cellOf: CellLookup): BarWithCells {
+  const named = cells?.flatMap((id) => cellOf(id) ?? []).map(({ name, sticking: text }) => ({ text, name }));
+  return { cells: named ?? [{ text: sticking ?? '' }], meter, grid, pickup };
 }
 
-/** A cell has no page of its own; it leads to the exercises that are made of it, or to the lesson that shows it. */
+async function rudimentBars(): Promise<WithBars[]> {
+  const all = await getRudiments();
+  return all.map(({ id, data }) => {
+    const { spec, cellOf } = barOfRudiment(id, data);
+    const { cells, ...bar } = barWith(spec, cellOf);
+    const bars = [{ ...bar, cells: cells.map(({ text }) => ({ text })) }];
+    return { kind: 'rudiment', url: ADDRESSES.rudiment(id), title: data.name, rudiments: [id], bars };
+  });
+}
+
+/** A cell has no page of its own; it leads to the first exercise that is made of it. */
 async function cellBars(): Promise<WithBars[]> {
   const [cells, exercises] = await Promise.all([getNamedCells(), getExercises()]);
   return [...cells].flatMap(([id, { name, elsewhere, sticking }]) => {
     const used = exercises.find((exercise) => exercise.data.cells?.includes(id));
     const title = elsewhere ? `${name} (${elsewhere})` : name;
-    return used ? [{ kind: 'cell' as const, url: ADDRESSES.exercise(used.id), title, texts: [sticking] }] : [];
+    const bars = [{ cells: [{ text: sticking }] }];
+    return used ? [{ kind: 'cell' as const, url: ADDRESSES.exercise(used.id), title, bars }] : [];
   });
 }
 
 async function exerciseBars(cellOf: CellLookup): Promise<WithBars[]> {
-  const all = await getExercises();
+  const [all, partOf] = await Promise.all([getExercises(), partsOfExercises()]);
   return all.map(({ id, data }) => ({
     kind: 'exercise',
     url: ADDRESSES.exercise(id),
     title: data.title,
-    texts: [textOf(barRequest(barOfExercise(data), cellOf).cells.map(({ text }) => text))],
+    part: partOf.get(id),
+    rudiments: data.rudiments,
+    bars: [barWith(barOfExercise(data), cellOf)],
   }));
 }
 
-/** The cells of a phrase as one line; texts of two lines are left to be found by themselves. */
-const textOf = (texts: string[]): string => (texts.some((text) => text.includes('\n')) ? texts[0] : texts.join(' '));
+const WORD = /<Bar((?:\s+\w+=(?:"[^"]*"|\{[^}]*\}))*)\s*\/>/g;
+const ATTRIBUTE = /(\w+)=(?:"([^"]*)"|\{([^}]*)\})/g;
 
-const BAR = /<(?:Bar)\b[^>]*?\b(sticking|cells)="([^"]*)"/g;
+/** The bars that stand in the text of a lesson. */
+function barsIn(body: string): BarAttributes[] {
+  return [...body.matchAll(WORD)].map(([, written]) => {
+    const attributes = [...written.matchAll(ATTRIBUTE)].map(([, name, text, value]) => [name, text ?? Number(value)]);
+    return Object.fromEntries(attributes) as BarAttributes;
+  });
+}
 
 async function lessonBars(cellOf: CellLookup): Promise<WithBars[]> {
   return (await getLessons()).map(({ data, body }) => ({
     kind: 'lesson',
     url: ADDRESSES.lesson(data.id),
     title: data.title,
-    texts: [...(body ?? '').matchAll(BAR)].map(([, attribute, value]) =>
-      attribute === 'cells'
-        ? textOf(barRequest({ cells: cellIds(value) }, cellOf).cells.map(({ text }) => text))
-        : value,
-    ),
+    part: data.part,
+    rudiments: data.rudiments,
+    bars: barsIn(body ?? '').map((bar) => barWith(barOfAttributes(bar), cellOf)),
   }));
 }

@@ -1,4 +1,15 @@
-/** Search by words, for the browser. Writing the index is for the build: `write-index.ts`. */
+/** Search by words and by sticking, for the browser. Writing the index of words is for the build: `write-index.ts`. */
+export type { CountSystem } from '../core/index.ts';
 export { FILTERS, KINDS, type Filter, type FilterCounts, type Filters } from './filters.ts';
-export { openSearch, type Found, type Search, type SearchAnswer } from './search.ts';
-export { loadStickings, searchStickings, STICKING_INDEX, type StickingEntry, type StickingFound } from './stickings.ts';
+export { openSearch, type Found, type Search, type SearchAnswer, type SearchOptions, type Taken } from './search.ts';
+export { readAsked, type Asked, type Reading } from './asked.ts';
+export { searchStickings, type StickingFound, type StickingPlace } from './stickings.ts';
+export {
+  loadStickings,
+  packStickings,
+  STICKING_INDEX,
+  unpackStickings,
+  type StickingBar,
+  type StickingEntry,
+  type StickingIndex,
+} from './sticking-index.ts';

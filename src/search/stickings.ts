@@ -1,100 +1,152 @@
-import {
-  cellsOf,
-  findSticking,
-  parseSticking,
-  printSticking,
-  slotCount,
-  type MatchOptions,
-  type Sticking,
-} from '../core/index.ts';
-import type { KINDS } from './filters.ts';
+/** What contains a sticking, and where in it. */
+import { countName, findSticking, sayCount, slotCount, slotsOf } from '../core/index.ts';
+import type { CountSystem, Grid, Match, Sticking } from '../core/index.ts';
+import type { Filters } from './filters.ts';
+import { slotsOfBar, type BarSlots, type StickingBar, type StickingEntry } from './sticking-index.ts';
 
-/** What can be found by its sticking: where it stands, what it is called, the texts of its bars. */
-export interface StickingEntry {
-  /** Below the base path. */
-  url: string;
-  title: string;
-  kind: (typeof KINDS)[number] | 'cell';
-  texts: string[];
+/** How a sticking is looked for; the other hand is always let in. */
+export interface StickingOptions {
+  /** Also from any of its slots on, and over the end of a bar to its beginning, as it is played when it repeats. */
+  turned?: boolean;
+  filters?: Filters;
+  /** In which counts are said. */
+  counting?: CountSystem;
 }
 
-/** The sticking that someone asks for; nothing where words are asked for, or a letter alone. */
-export function askedSticking(words: string): Sticking | undefined {
-  const read = parseSticking(words);
-  return read.ok && slotCount(read.sticking.hands) > 1 ? read.sticking : undefined;
-}
-
-/** An entry that was found, and how. */
-export interface StickingFound extends Omit<StickingEntry, 'texts'> {
-  /** The text it was found in. */
+/** Where in an entry a sticking was found. */
+export interface StickingPlace {
+  /** The entry is this sticking and nothing else, once or over and over, by either hand. */
+  whole: boolean;
+  /** The text of the bar it was found in, cells that repeat in curly brackets. */
   text: string;
-  rotated: boolean;
+  /** Which of the entry's figures, from 1, and how many there are. */
+  figure: number;
+  figures: number;
+  /** The cell that holds all of it, where it has a name. */
+  cell?: string;
+  /** The bar of the figure, from 1, where it has more than one; 0 is a pickup. */
+  bar?: number;
+  /** The count it begins on, as a teacher says it: `the e of 2`. */
+  count?: string;
+  /** Led by the other hand. */
   mirrored: boolean;
+  /** Turned round, or over the end of the bar to its beginning. */
+  turned: boolean;
 }
 
-/** The index as it is stored: a line of fields for each entry, kinds as numbers. */
-export type StickingIndex = {
-  kinds: string[];
-  entries: [kind: number, url: string, title: string, ...texts: string[]][];
-};
-
-/** Where the index stands below the base path. */
-export const STICKING_INDEX = 'stickings.json';
-
-/** Packs entries; each different text of an entry is kept once, and one group's repeats once. */
-export function packStickings(entries: readonly StickingEntry[]): StickingIndex {
-  const kinds = [...new Set(entries.map((e) => e.kind))];
-  return { kinds, entries: entries.map((e) => [kinds.indexOf(e.kind), e.url, e.title, ...new Set(e.texts)]) };
+/** An entry that was found, and where. */
+export interface StickingFound extends Pick<StickingEntry, 'url' | 'title' | 'kind'> {
+  place: StickingPlace;
 }
-
-/** The entries of a packed index. */
-export const unpackStickings = ({ kinds, entries }: StickingIndex): StickingEntry[] =>
-  entries.map(([kind, url, title, ...texts]) => ({ kind: kinds[kind] as StickingEntry['kind'], url, title, texts }));
 
 /**
- * What contains a sticking: whole texts before longer ones, as written before turned round, before the other hand.
- * Entries whose texts do not parse are passed over; the content checker has told of them.
+ * What contains a sticking: as written before turned round, before the other hand; then what is that sticking and nothing
+ * else before what has more in it, the shorter first.
  */
 export function searchStickings(
   entries: readonly StickingEntry[],
   sought: Sticking,
-  options: MatchOptions,
+  options: StickingOptions = {},
 ): StickingFound[] {
-  const length = printSticking(sought).length;
+  const filters = options.filters ?? {};
   return entries
+    .filter((entry) => passes(entry, filters))
     .flatMap((entry) => {
-      const hits = entry.texts.flatMap((text) => hitsIn(text, sought, options));
-      const best = hits.sort((a, b) => a.rank - b.rank)[0];
+      const hits = entry.bars.flatMap((bar, index) => hitIn(bar, index, sought, options, filters));
+      const [best] = hits.sort((a, b) => a.rank - b.rank);
       return best ? [{ entry, ...best }] : [];
     })
-    .sort((a, b) => a.rank - b.rank || Math.abs(a.text.length - length) - Math.abs(b.text.length - length))
-    .map(({ entry: { url, title, kind }, text, rotated, mirrored }) => ({ url, title, kind, text, rotated, mirrored }));
+    .sort((a, b) => a.rank - b.rank || a.length - b.length)
+    .map(({ entry, hit }) => {
+      const { url, title, kind, bars } = entry;
+      return { url, title, kind, place: placeOf(bars, hit, options.counting) };
+    });
 }
 
+function passes({ kind, part, rudiments = [] }: StickingEntry, filters: Filters): boolean {
+  return (
+    (!filters.kind || filters.kind === kind) &&
+    (!filters.part || filters.part === String(part)) &&
+    (!filters.rudiment || rudiments.includes(filters.rudiment))
+  );
+}
+
+/** A bar in which a sticking was found. */
 interface Hit {
-  text: string;
-  rotated: boolean;
-  mirrored: boolean;
-  rank: number;
+  bar: StickingBar;
+  index: number;
+  match: Match;
+  whole: boolean;
+  turned: boolean;
+  /** How many slots were looked for. */
+  size: number;
 }
 
-function hitsIn(text: string, sought: Sticking, options: MatchOptions): Hit[] {
-  const read = parseSticking(text);
-  if (!read.ok) return [];
-  const match = findSticking(sought, read.sticking, options);
+/** What is found in a bar: none or one, with its rank (the lower, the nearer) and the length of the bar. */
+function hitIn(bar: StickingBar, index: number, sought: Sticking, { turned = false }: StickingOptions, only: Filters) {
+  const { slots, grids } = slotsOfBar(bar);
+  if (only.grid && !grids.includes(Number(only.grid))) return [];
+  const match = findSticking(sought, { hands: slots }, { mirrored: true, rotated: turned, repeats: turned });
   if (!match) return [];
-  const [cell] = cellsOf(read.sticking);
-  const whole = findSticking(cell, sought) !== undefined && findSticking(sought, cell) !== undefined;
-  const rank = (match.mirrored ? 4 : 0) + (match.rotation > 0 ? 2 : 0) + (whole ? 0 : 1);
-  return [{ text, rotated: match.rotation > 0, mirrored: match.mirrored, rank }];
+  const size = slotCount(sought.hands);
+  const whole = isWhole(slots, sought);
+  const isTurned = match.rotation > 0 || match.slot + size > slots.length;
+  const rank = (match.mirrored ? 4 : 0) + (isTurned ? 2 : 0) + (whole ? 0 : 1);
+  return [{ hit: { bar, index, match, whole, turned: isTurned, size }, rank, length: slots.length }];
 }
 
-/** Loads the index from below a base path; undefined where there is none. */
-export async function loadStickings(base: string, get: typeof fetch = fetch): Promise<StickingEntry[] | undefined> {
-  try {
-    const answer = await get(`${base.replace(/\/$/, '')}/${STICKING_INDEX}`);
-    return answer.ok ? unpackStickings((await answer.json()) as StickingIndex) : undefined;
-  } catch {
-    return undefined;
+/** Whether slots are a sticking once or over and over, each time led by either hand. */
+function isWhole(slots: BarSlots['slots'], sought: Sticking): boolean {
+  const size = slotCount(sought.hands);
+  const times = Array.from({ length: slots.length / size }, (_, time) => slots.slice(time * size, (time + 1) * size));
+  return (
+    slots.length % size === 0 &&
+    times.every((hands) => findSticking(sought, { hands }, { mirrored: true })?.rotation === 0)
+  );
+}
+
+function placeOf(bars: readonly StickingBar[], hit: Hit, counting: CountSystem | undefined): StickingPlace {
+  const { bar, index, match, whole, turned } = hit;
+  const cell = cellAround(hit);
+  return {
+    whole,
+    text: textOf(bar),
+    figure: index + 1,
+    figures: bars.length,
+    ...(cell !== undefined && { cell }),
+    ...countAt(bar, match.slot, counting),
+    mirrored: match.mirrored,
+    turned,
+  };
+}
+
+/** The name of the cell that holds all of what was found. */
+function cellAround({ bar, match, size }: Hit): string | undefined {
+  const { starts, slots } = slotsOfBar(bar);
+  const cell = starts.findLastIndex((start) => start <= match.slot);
+  const end = starts[cell + 1] ?? slots.length;
+  return match.slot + size <= end ? bar.cells[cell]?.name : undefined;
+}
+
+/** The bar and the count of a slot; nothing where the bar does not say its meter, or changes it. */
+function countAt(bar: StickingBar, slot: number, counting?: CountSystem): Pick<StickingPlace, 'bar' | 'count'> {
+  const { meter, grid, pickup = 0 } = bar;
+  const { slots, changes } = slotsOfBar(bar);
+  if (meter === undefined || grid === undefined || changes) return {};
+  const size = slotsOf(meter, grid as Grid);
+  const place = slot - pickup;
+  const number = Math.floor(place / size) + 1;
+  const count = sayCount(countName(meter, grid as Grid, place - (number - 1) * size, counting));
+  return slots.length - pickup > size || pickup > 0 ? { bar: number, count } : { count };
+}
+
+/** The text of a bar, cells that come again at once in curly brackets: `{R L L}5 K`. */
+function textOf({ cells }: StickingBar): string {
+  const runs: { text: string; times: number }[] = [];
+  for (const { text } of cells) {
+    const last = runs.at(-1);
+    if (last?.text === text) last.times += 1;
+    else runs.push({ text, times: 1 });
   }
+  return runs.map(({ text, times }) => (times > 1 ? `{${text}}${times}` : text)).join(' ');
 }

@@ -36,6 +36,12 @@ describe('a sticking found in another', () => {
     expect(find('R L L', 'R R L', { rotated: true, mirrored: true })).toMatchObject({ mirrored: true });
   });
 
+  it('is found across the end of what is played over and over, where that is said', () => {
+    expect(find('L R L', 'L R R L')).toBeUndefined();
+    expect(find('L L R', 'L R R L', { repeats: true })).toEqual({ slot: 3, rotation: 0, mirrored: false });
+    expect(find('R L R', 'R L', { repeats: true })).toBeUndefined();
+  });
+
   it('is found in anything that holds it', () => {
     const bare = (items: ReturnType<typeof slotsOnly>): Sticking => ({ hands: items });
     fc.assert(

@@ -9,6 +9,8 @@ export interface MatchOptions {
   rotated?: boolean;
   /** Also led by the other hand. */
   mirrored?: boolean;
+  /** The other one is played over and over: also across its end, back to its beginning. */
+  repeats?: boolean;
 }
 
 /** Where a sticking was found. */
@@ -34,16 +36,18 @@ export function findSticking(sought: Sticking, within: Sticking, options: MatchO
   for (const mirrored of options.mirrored ? [false, true] : [false]) {
     const line = slotsOnly((mirrored ? mirror(sought) : sought).hands);
     for (let rotation = 0; rotation < (options.rotated ? line.length : 1); rotation += 1) {
-      const slot = indexIn(place, [...line.slice(rotation), ...line.slice(0, rotation)]);
+      const slot = indexIn(place, [...line.slice(rotation), ...line.slice(0, rotation)], options.repeats);
       if (slot >= 0) return { slot, rotation, mirrored };
     }
   }
   return undefined;
 }
 
-function indexIn(place: Slots, line: Slots): number {
-  for (let from = 0; from + line.length <= place.length; from += 1)
-    if (line.every((item, i) => sameSlot(item, place[from + i]))) return from;
+function indexIn(place: Slots, line: Slots, repeats = false): number {
+  if (line.length > place.length) return -1;
+  const starts = repeats ? place.length : place.length - line.length + 1;
+  for (let from = 0; from < starts; from += 1)
+    if (line.every((item, i) => sameSlot(item, place[(from + i) % place.length]))) return from;
   return -1;
 }
 
