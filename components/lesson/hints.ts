@@ -1,5 +1,5 @@
 /** What a question says to wrong answers. */
-import { missesOf } from '../../src/curriculum/index.ts';
+import { missesOf, plainAnswer } from '../../src/curriculum/index.ts';
 import type { Answer, MissReason, QuestionAttributes, QuestionBar, QuestionKind } from '../../src/curriculum/index.ts';
 import { LOOK_AGAIN, MISS_SAYS, QUESTION_HINTS } from '../../src/words/index.ts';
 
@@ -11,8 +11,18 @@ export function hintOf({ hint, from }: QuestionAttributes): string {
   return hint ?? (from ? KIND_SAYS[from] : LOOK_AGAIN);
 }
 
-/** What is said to wrong answers that show what was thought; nothing where no bar knows the answer. */
-export function missHints(question: QuestionAttributes, answer: Answer, bar?: QuestionBar): Record<string, string> {
-  const misses = bar ? missesOf(question, bar, answer) : {};
-  return Object.fromEntries(Object.entries(misses).map(([given, why]) => [given, SAYS[why]]));
+/**
+ * What is said to wrong answers that show what was thought; nothing where no bar knows the answer. Where there are
+ * choices, only those can be given.
+ */
+export function missHints(
+  question: QuestionAttributes,
+  answer: Answer,
+  choices: readonly string[],
+  bar?: QuestionBar,
+): Record<string, string> {
+  const misses = bar ? Object.entries(missesOf(question, bar, answer)) : [];
+  const given = choices.map(plainAnswer);
+  const possible = misses.filter(([one]) => given.length === 0 || given.includes(one));
+  return Object.fromEntries(possible.map(([one, why]) => [one, SAYS[why]]));
 }

@@ -112,7 +112,8 @@ function handWays(hands: Hand[]): Words {
 
 function countWays({ count, bar }: Answer & { kind: 'count' }): Words {
   const places: Words = [sayCount(count), count, count.replace(' ', '')];
-  if (bar === 1) return places;
+  // Bar 0 is a pickup, which no one counts.
+  if (bar < 2) return places;
   return [`${sayCount(count)}, bar ${bar}`, ...places, ...places.map((place) => `${place} bar ${bar}`)];
 }
 

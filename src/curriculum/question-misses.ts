@@ -62,8 +62,8 @@ const MISSES: Partial<Record<NonNullable<QuestionAttributes['from']>, Misses>> =
       : [asked(question, bar, { from: 'grace-at' }, 'grace-note-hand')],
   'grace-at': (question, bar) => [asked(question, bar, { from: 'hand-at' }, 'primary-hand')],
   'cell-start': (question, bar) => [
-    asked(question, bar, { of: Number(question.of) - 1 }, 'cell-before'),
-    asked(question, bar, { of: Number(question.of) + 1 }, 'cell-after'),
+    neighbour(question, bar, -1, 'cell-before'),
+    neighbour(question, bar, 1, 'cell-after'),
   ],
   'slot-name': (question, bar) => slotBefore(question, bar, 1),
   'count-after': (question, bar) => slotBefore(question, bar, 1),
@@ -80,6 +80,12 @@ const MISSES: Partial<Record<NonNullable<QuestionAttributes['from']>, Misses>> =
   'rests-after': offByOne,
   'motion-at': (_, __, right) => (right.kind === 'motion' ? motionMisses(right.motion) : []),
 };
+
+/** The cell before or after, if anything sounds in it. */
+function neighbour(question: QuestionAttributes, bar: QuestionBar, by: number, why: MissReason): Miss | undefined {
+  const of = Number(question.of) + by;
+  return bar.timeline.strokes.some(({ cell }) => cell === of - 1) ? asked(question, bar, { of }, why) : undefined;
+}
 
 /** A hand given where only a foot plays. */
 function footMiss(question: QuestionAttributes, { timeline }: QuestionBar, text: 'right' | 'left'): Miss | undefined {

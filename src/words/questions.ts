@@ -14,7 +14,7 @@ export const QUESTION_HINTS = {
   next: 'Count along the ruler with a finger and stop where it happens.',
   gap: 'Leave out the slot you start from, and count the one you arrive at.',
   'rests-after': 'Say the silent counts aloud, and nothing else.',
-  strokes: 'Count them once more with a finger on the bar. Small letters are strokes too.',
+  strokes: 'Count them once more, aloud, with a finger on the bar.',
   'longest-run': 'Write the letters in a row, small ones too, and look for neighbours that are alike.',
   slots: 'How many beats are there, and how many slots in each?',
   'bar-seconds': 'How long is one beat, and how many of them has the bar?',

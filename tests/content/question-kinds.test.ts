@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   answerOf,
+  answersTaken,
   missesOf,
   QUESTION_KINDS,
   QUESTION_RULES,
@@ -199,6 +200,14 @@ describe('a wrong answer that shows what was thought', () => {
     const found = answerOf(question, about);
     expect(found.ok && missesOf(question, about, found.answer)).toMatchObject({ right: 'foot-not-hand' });
   });
+});
+
+test('a silent cell is no neighbour to be taken for another, and a pickup is in no bar', () => {
+  const question = { ask: '?', from: 'cell-start', of: 2 } as const;
+  const about = questionBar('- - {R L}1', '4/4', 1);
+  const found = answerOf(question, about);
+  expect(found.ok && missesOf(question, about, found.answer)).toEqual({});
+  expect(answersTaken({ kind: 'count', count: '4 e', bar: 0 })[0]).toBe('e of 4');
 });
 
 test('every kind has a hint, and is told by the attributes it has', () => {
