@@ -7,7 +7,7 @@ import {
   type BarSpec,
   type CellLookup,
 } from '../curriculum/index.ts';
-import { getCells, getExercises, getNamedCells, getRudiments } from './collections.ts';
+import { getCells, getExercises, getNamedCells, getRudiments, type ExerciseEntry } from './collections.ts';
 import { getLessons, partsOfExercises } from './lessons.ts';
 
 /** A bar as cells in order; one that is not made of cells is a cell without a name. */
@@ -62,14 +62,19 @@ async function rudimentBars(): Promise<WithBars[]> {
   });
 }
 
-/** A cell has no page of its own; it leads to the first exercise that is made of it. */
+/** A cell has no page of its own; it leads to the exercise that is made of the fewest others, the earliest of these. */
 async function cellBars(): Promise<WithBars[]> {
-  const [cells, exercises] = await Promise.all([getNamedCells(), getExercises()]);
+  const [cells, exercises, partOf] = await Promise.all([getNamedCells(), getExercises(), partsOfExercises()]);
+  const others = ({ data }: ExerciseEntry) => new Set(data.cells).size;
+  const part = ({ id }: ExerciseEntry) => partOf.get(id) ?? Infinity;
+  const plainest = exercises.sort((a, b) => others(a) - others(b) || part(a) - part(b) || 0);
   return [...cells].flatMap(([id, { name, elsewhere, sticking }]) => {
-    const used = exercises.find((exercise) => exercise.data.cells?.includes(id));
+    const used = plainest.find((exercise) => exercise.data.cells?.includes(id));
     const title = elsewhere ? `${name} (${elsewhere})` : name;
     const bars = [{ cells: [{ text: sticking }] }];
-    return used ? [{ kind: 'cell' as const, url: ADDRESSES.exercise(used.id), title, bars }] : [];
+    return used
+      ? [{ kind: 'cell' as const, url: ADDRESSES.exercise(used.id), title, part: partOf.get(used.id), bars }]
+      : [];
   });
 }
 

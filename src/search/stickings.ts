@@ -1,5 +1,5 @@
 /** What contains a sticking, and where in it. */
-import { countName, findSticking, sayCount, slotCount, slotsOf } from '../core/index.ts';
+import { countName, findSticking, sayCount, slotCount, slotsOf, slotsOnly } from '../core/index.ts';
 import type { CountSystem, Grid, Match, Sticking } from '../core/index.ts';
 import type { Filters } from './filters.ts';
 import { slotsOfBar, type BarSlots, type StickingBar, type StickingEntry } from './sticking-index.ts';
@@ -41,7 +41,7 @@ export interface StickingFound extends Pick<StickingEntry, 'url' | 'title' | 'ki
 
 /**
  * What contains a sticking: as written before turned round, before the other hand; then what is that sticking and nothing
- * else before what has more in it, the shorter first.
+ * else before what has more in it; on the snare before round the kit; the shorter first.
  */
 export function searchStickings(
   entries: readonly StickingEntry[],
@@ -56,12 +56,16 @@ export function searchStickings(
       const [best] = hits.sort((a, b) => a.rank - b.rank);
       return best ? [{ entry, ...best }] : [];
     })
-    .sort((a, b) => a.rank - b.rank || a.length - b.length)
+    .sort((a, b) => a.rank - b.rank || named(a.entry, a.hit) - named(b.entry, b.hit) || a.length - b.length)
     .map(({ entry, hit }) => {
       const { url, title, kind, bars } = entry;
       return { url, title, kind, place: placeOf(bars, hit, options.counting) };
     });
 }
+
+/** What has this sticking as its name comes first: rudiments, then cells. */
+const named = ({ kind }: StickingEntry, { whole }: Hit): number => (whole ? NAMED.indexOf(kind) : 0);
+const NAMED: readonly StickingEntry['kind'][] = ['rudiment', 'cell', 'exercise', 'lesson'];
 
 function passes({ kind, part, rudiments = [] }: StickingEntry, filters: Filters): boolean {
   return (
@@ -91,9 +95,14 @@ function hitIn(bar: StickingBar, index: number, sought: Sticking, { turned = fal
   const size = slotCount(sought.hands);
   const whole = isWhole(slots, sought);
   const isTurned = match.rotation > 0 || match.slot + size > slots.length;
-  const rank = (match.mirrored ? 4 : 0) + (isTurned ? 2 : 0) + (whole ? 0 : 1);
+  const moved = !hasSurfaces(slotsOnly(sought.hands)) && hasSurfaces(slots.slice(match.slot, match.slot + size));
+  const rank = (match.mirrored ? 8 : 0) + (isTurned ? 4 : 0) + (whole ? 0 : 2) + (moved ? 1 : 0);
   return [{ hit: { bar, index, match, whole, turned: isTurned, size }, rank, length: slots.length }];
 }
+
+/** Whether any stroke has its surface written. */
+const hasSurfaces = (slots: BarSlots['slots']): boolean =>
+  slots.some((slot) => slot.kind === 'slot' && slot.parts.flat().some(({ surface }) => surface !== undefined));
 
 /** Whether slots are a sticking once or over and over, each time led by either hand. */
 function isWhole(slots: BarSlots['slots'], sought: Sticking): boolean {
