@@ -13,7 +13,7 @@ const COPIED = ['src', 'components', 'public', 'astro.config.mjs', 'tsconfig.jso
 export async function buildContent(root: string): Promise<void> {
   for (const name of COPIED) cpSync(join(PROJECT, name), join(root, name), { recursive: true });
   linkPackages(join(PROJECT, 'node_modules'), join(root, 'node_modules'));
-  await run(join(PROJECT, 'node_modules/.bin/astro'), ['build'], root);
+  await run(process.execPath, [join(PROJECT, 'node_modules/astro/bin/astro.mjs'), 'build'], root);
 }
 
 /** A folder of its own with links in it: Astro keeps what it has read of the content among the packages. */
