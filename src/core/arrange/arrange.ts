@@ -7,7 +7,7 @@ import { hasJoins, joinsOf } from './joins.ts';
 import { hasPlaces, placesOf } from './places.ts';
 import { profileOf } from './profile.ts';
 import { reasonOf } from './reason.ts';
-import { explore, type States } from './states.ts';
+import { explore, type Machine, type States } from './states.ts';
 import { tallyOf, type Tally } from './tally.ts';
 import type { ArrangeRequest, Arrangements } from './types.ts';
 import { below, each, indexOf, nth } from './walk.ts';
@@ -40,11 +40,15 @@ function counterOf(request: ArrangeRequest): Counter {
 }
 
 /** All states that the rules of a request can lead through. */
-export function statesOf(request: ArrangeRequest, tally: Tally = tallyOf(request)): States {
+export const statesOf = (request: ArrangeRequest, tally?: Tally): States =>
+  explore(request, machineFor(request, tally));
+
+/** Uses, places and joins as a request has them. */
+export function machineFor(request: ArrangeRequest, tally: Tally = tallyOf(request)): Machine {
   const { cells, rules = {} } = request;
   const graces = rules.graces ?? false;
   const profiles = cells.map((c) => (needsStickings(rules) ? profileOf(c.sticking!, graces) : undefined));
-  return explore(request, { tally, fits: placesOf(request, profiles), joins: joinsOf(request, profiles) });
+  return { tally, fits: placesOf(request, profiles), joins: joinsOf(request, profiles) };
 }
 
 function arranged(request: ArrangeRequest, counter: Counter): Arrangements {

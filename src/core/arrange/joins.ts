@@ -20,7 +20,7 @@ export interface Table {
 }
 
 /** More different memories than this are refused, and more than that are left unmerged: merging would take too long. */
-const MAX_MEMORIES = 250_000;
+export const MAX_MEMORIES = 250_000;
 const MAX_MERGED = 4_000;
 
 /** The rules that look over joins need no memory where there are none. */
@@ -36,7 +36,7 @@ export function joinsOf(request: ArrangeRequest, profiles: readonly (CellProfile
 }
 
 /** A table as a machine. */
-const machineOf = ({ cells, next, closes }: Table): Joins => ({
+export const machineOf = ({ cells, next, closes }: Table): Joins => ({
   size: closes.length,
   next: (memory, cell) => next[memory * cells + cell],
   closes: (memory) => closes[memory],
@@ -66,6 +66,7 @@ export function discover<M>(
   start: M,
   keyOf: (memory: M) => number | string,
   step: (memory: M, cell: number) => M | undefined,
+  most = MAX_MEMORIES,
 ): { memories: M[]; next: number[] } {
   const memories = [start];
   const numbers = new Map([[keyOf(start), 0]]);
@@ -77,7 +78,7 @@ export function discover<M>(
     if (known !== undefined) return known;
     numbers.set(key, memories.length);
     lengths.forEach(() => next.push(-1));
-    if (memories.length === MAX_MEMORIES) throw tooLarge();
+    if (memories.length === most) throw tooLarge(most);
     return memories.push(memory) - 1;
   };
   const done = new Set<number>();

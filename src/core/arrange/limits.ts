@@ -1,14 +1,15 @@
 /** The most states that are counted before a problem is refused as too large. */
 export const MAX_STATES = 2_000_000;
 
+/** The most states that are looked through for the easiest or the hardest orders. */
+export const MAX_RANKED_STATES = 50_000;
+
 /** The most digits, each of 32 bits, that its numbers may take: 128 MB. */
 export const MAX_DIGITS = 32_000_000;
 
 /** What is said of a problem of too many states. */
-export const tooLarge = (): RangeError =>
-  new RangeError(
-    `the states are more than ${MAX_STATES.toLocaleString('en')}; fewer cells, slots or limits can be counted`,
-  );
+export const tooLarge = (most = MAX_STATES): RangeError =>
+  new RangeError(`the states are more than ${most.toLocaleString('en')}; fewer cells, slots or limits can be counted`);
 
 /** What is said of a problem of too large numbers. */
 export const tooWide = (): RangeError =>

@@ -47,7 +47,8 @@ export function profileOf(sticking: Sticking, graces: boolean): CellProfile {
   };
 }
 
-const chordsOf = (item: SlotItem | HoldItem | undefined): Chord[] => (item?.kind === 'slot' ? item.parts : []);
+/** The chords of a slot, none where nothing is struck anew. */
+export const chordsOf = (item: SlotItem | HoldItem | undefined): Chord[] => (item?.kind === 'slot' ? item.parts : []);
 
 /** Who strikes at each moment: grace notes, where they count, before their primary. */
 function momentsOf(chord: Chord, graces: boolean): Hand[][] {
@@ -56,10 +57,16 @@ function momentsOf(chord: Chord, graces: boolean): Hand[][] {
   return main.length ? [...before, main] : before;
 }
 
-function runsOf(sticking: Sticking, graces: boolean): RunProfile {
-  const moments = slotsOnly(sticking.hands)
+/** Who strikes at each moment of the hands' line, in order of time. */
+export function handMoments(sticking: Sticking, graces: boolean): Hand[][] {
+  return slotsOnly(sticking.hands)
     .flatMap(chordsOf)
     .flatMap((chord) => momentsOf(chord, graces));
+}
+
+/** What a sticking adds to the runs of each hand. */
+export function runsOf(sticking: Sticking, graces: boolean): RunProfile {
+  const moments = handMoments(sticking, graces);
   const rows = HANDS.map((hand) => rowsOf(moments.map((m) => m.includes(hand))));
   const pick = (key: 'prefix' | 'longest' | 'suffix'): Both<number> => [rows[0][key], rows[1][key]];
   return { moments: moments.length, prefix: pick('prefix'), longest: pick('longest'), suffix: pick('suffix') };

@@ -1,4 +1,4 @@
-import { finder } from './find-state.ts';
+import { finder, type Find } from './find-state.ts';
 import { MAX_STATES, tooLarge } from './limits.ts';
 import type { Joins } from './joins.ts';
 import type { Fits } from './places.ts';
@@ -27,11 +27,12 @@ export interface States {
   ends(state: number): boolean;
 }
 
-/** All states that can be reached from an empty phrase. Throws RangeError where there are too many. */
-export function explore({ cells, slots }: ArrangeRequest, { tally, fits, joins }: Machine): States {
+/** All states that can be reached from an empty phrase. Throws RangeError where there are more than `most`. */
+export function explore({ cells, slots }: ArrangeRequest, machine: Machine, most = MAX_STATES): States {
+  const { tally, fits, joins } = machine;
   const lengths = cells.map((cell) => cell.slots);
   const width = cells.length;
-  const found = listOfStates(width, slots, tally.size, joins.size);
+  const found = listOfStates(width, slots, finder(slots, tally.size, joins.size), most);
   found.number(0, 0, 0);
   for (let slot = 0; slot < slots; slot += 1)
     for (const state of found.layers[slot])
@@ -59,15 +60,14 @@ interface StateList {
   links(): Int32Array;
 }
 
-function listOfStates(cells: number, slots: number, tally: number, memories: number): StateList {
+function listOfStates(cells: number, slots: number, find: Find, most: number): StateList {
   const [slot, uses, memory]: number[][] = [[], [], []];
   const layers = Array.from({ length: slots + 1 }, (): number[] => []);
-  const find = finder(slots, tally, memories);
   let next = new Int32Array(cells * 64);
   const number = (end: number, used: number, remembered: number): number => {
     const known = find(end, used, remembered, slot.length);
     if (known < slot.length) return known;
-    if (known === MAX_STATES) throw tooLarge();
+    if (known === most) throw tooLarge(most);
     slot.push(end);
     uses.push(used);
     memory.push(remembered);

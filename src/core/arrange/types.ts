@@ -72,3 +72,35 @@ export interface LoopArrangements extends Iterable<string[]> {
   /** Why there is none, where the count is 0n. */
   readonly reason?: string;
 }
+
+/** What an order asks of the hands, under the rule of lead and, with `loop`, round its seam. */
+export interface HandScore {
+  /** Longest run of one hand, grace notes counted; feet and rests do not break it, both hands at once lengthen both. */
+  run: number;
+  /**
+   * Joins at which one hand goes on: neighbouring moments of the hands' line, grace notes counted, that belong to different
+   * cells (or passes of a loop) and share a hand.
+   */
+  joins: number;
+  /** The shortest ways from one stroke of a limb to its next, in slots; 4 stands for four or more, and for none. */
+  gaps: {
+    /** From a main stroke of a hand into another slot; rebounds within a slot are the same in every order. */
+    hand: number;
+    /** From a grace note to the next stroke of its hand that is not struck at once. */
+    grace: number;
+    /** From a stroke of a foot into another slot. */
+    foot: number;
+  };
+}
+
+/** An order and what it asks of the hands. */
+export interface RankedArrangement {
+  ids: string[];
+  score: HandScore;
+}
+
+/** Which end of the ranking, and how many from there. */
+export interface RankOptions {
+  order: 'easiest' | 'hardest';
+  take: number;
+}

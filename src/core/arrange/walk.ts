@@ -40,7 +40,10 @@ export function indexOf(counter: Counter, path: readonly number[]): bigint {
 }
 
 /** All orders, each found from the one before by the last cell that can be changed. */
-export function* each(counter: Counter, cells: number): Generator<number[], undefined> {
+export function* each(
+  counter: Pick<Counter, 'start' | 'next' | 'isOpen' | 'isFull'>,
+  cells: number,
+): Generator<number[], undefined> {
   if (!counter.isOpen(counter.start)) return;
   const states = [counter.start];
   const path = [-1];
