@@ -1,5 +1,5 @@
 import { refuse, type Result } from '../fault.ts';
-import { countNames, sayCount } from '../time/counts.ts';
+import { countNames, sayCount, type CountSystem } from '../time/counts.ts';
 import { slotTicks } from '../time/meter.ts';
 import type { Grid, MeterText, SlotIndex, Ticks } from '../time/units.ts';
 
@@ -13,8 +13,13 @@ const AND = /^(?:and|\+|n)$/;
  * slotOfCount('4/4', 4, 'the a of 4') // → { ok: true, slot: 15 }
  * slotOfCount('4/4', 4, '2 trip').fault.message // → 'beat 2 has 2, 2 e, 2 &, 2 a'
  */
-export function slotOfCount(meter: MeterText, grid: Grid, text: string): Result<'slot', SlotIndex> {
-  const names = countNames(meter, grid);
+export function slotOfCount(
+  meter: MeterText,
+  grid: Grid,
+  text: string,
+  system?: CountSystem,
+): Result<'slot', SlotIndex> {
+  const names = countNames(meter, grid, system);
   const { beat, syllable } = typedCount(text);
   const slot = names.indexOf(syllable ? `${beat} ${syllable}` : beat);
   if (slot >= 0) return { ok: true, slot };
@@ -40,10 +45,15 @@ function typedCount(text: string): { beat: string; syllable: string } {
  * @example
  * slotsOfCounts('4/4', 4, '1, 2 & and 4') // → { ok: true, slots: [0, 6, 12] }
  */
-export function slotsOfCounts(meter: MeterText, grid: Grid, text: string): Result<'slots', SlotIndex[]> {
+export function slotsOfCounts(
+  meter: MeterText,
+  grid: Grid,
+  text: string,
+  system?: CountSystem,
+): Result<'slots', SlotIndex[]> {
   const slots: SlotIndex[] = [];
   for (const part of text.split(/,|\band\s+(?=(?:the|beat|\d))/).filter((typed) => typed.trim())) {
-    const read = slotOfCount(meter, grid, part);
+    const read = slotOfCount(meter, grid, part, system);
     if (!read.ok) return read;
     slots.push(read.slot);
   }
@@ -74,7 +84,7 @@ export function slotOfTick(meter: MeterText, grid: Grid, tick: Ticks): TickPlace
  * @example
  * saySlot('4/4', 4, 31) // → 'the a of 4'
  */
-export function saySlot(meter: MeterText, grid: Grid, slot: SlotIndex): string {
-  const names = countNames(meter, grid);
+export function saySlot(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
+  const names = countNames(meter, grid, system);
   return sayCount(names[slot % names.length]);
 }

@@ -1,0 +1,52 @@
+/** What is typed into one sum, kept in the address. */
+import { addressSays } from '../../../src/words/bar-math.ts';
+import { readAsked, writeAsked } from './address.ts';
+import type { Inputs } from './types.ts';
+
+/** The fields of one sum. */
+export type Sum = ReturnType<typeof createSum>;
+
+/** Opens a sum with what stands in its fields before anyone types; `wake` reads the address, and gives the way to end. */
+export function createSum(name: string, defaults: Inputs) {
+  let inputs = $state.raw<Inputs>({ ...defaults });
+  let unknown = $state.raw<readonly string[]>([]);
+
+  /** Takes what the address asks of this sum; an address that asks nothing of it leaves it as it is. */
+  function recall(): void {
+    const asked = readAsked(location.hash);
+    const given = Object.keys(asked.inputs);
+    if (asked.name !== name || given.length === 0) return;
+    unknown = given.filter((field) => !(field in defaults));
+    inputs = Object.fromEntries(
+      Object.entries(defaults).map(([field, first]) => [field, asked.inputs[field] ?? first]),
+    );
+  }
+
+  function change(next: Inputs): void {
+    inputs = { ...inputs, ...next };
+    unknown = [];
+    // The place in the page and in the history stay.
+    history.replaceState(history.state, '', writeAsked({ name, inputs: toWrite(inputs, defaults) }));
+  }
+
+  return {
+    name,
+    get inputs() {
+      return inputs;
+    },
+    /** What in the address could not be taken. */
+    get note() {
+      return addressSays(unknown);
+    },
+    change,
+    wake(): () => void {
+      recall();
+      addEventListener('hashchange', recall);
+      return () => removeEventListener('hashchange', recall);
+    },
+  };
+}
+
+/** Empty fields are left out where they begin empty. */
+const toWrite = (inputs: Inputs, defaults: Inputs): Inputs =>
+  Object.fromEntries(Object.entries(inputs).filter(([field, value]) => value !== '' || defaults[field] !== ''));
