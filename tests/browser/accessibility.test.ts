@@ -1,25 +1,42 @@
 import type { Page } from '@playwright/test';
-import { onePageOfEachKind, pagesOf, PLAIN } from '../helpers/built-site.ts';
+import { kindOf, onePageOfEachKind, pagesOf, PLAIN } from '../helpers/built-site.ts';
 import { barriersOn } from './axe.ts';
-import { expect, settled, test } from './site.ts';
+import { expect, test } from './site.ts';
 
 /** How far the page can be pushed sideways, in CSS pixels. */
 const sideways = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-async function open(page: Page, address: string): Promise<void> {
-  await page.goto(`./${address}`);
-  await settled(page);
+/** Opens a page and says what is wrong with it, a line each; each line names the page. */
+async function faultsOf(page: Page, address: string): Promise<string[]> {
+  await page.goto(`./${address}`, { waitUntil: 'load' });
+  const barriers = await barriersOn(page);
+  const far = await sideways(page);
+  return [...barriers, ...(far ? [`scrolls sideways by ${far} px`] : [])].map((fault) => `/${address}: ${fault}`);
 }
+
+/** An exercise in a frame shows what its page shows: one of these pages stands for all. */
+const swept = (addresses: string[]): string[] => {
+  const [frame] = addresses.filter((address) => kindOf(address) === 'embed');
+  return addresses.filter((address) => kindOf(address) !== 'embed' || address === frame);
+};
+
+/** Pages one after another in the same tab: a new one for each takes as long as the looking. */
+const AT_ONCE = 25;
+const shares = <T>(all: T[]): T[][] =>
+  Array.from({ length: Math.ceil(all.length / AT_ONCE) }, (_, share) =>
+    all.slice(share * AT_ONCE, (share + 1) * AT_ONCE),
+  );
 
 test.describe('at 320 px', () => {
   test.use({ viewport: { width: 320, height: 640 } });
 
-  for (const address of pagesOf(PLAIN)) {
-    test(`/${address} can be read and used by everyone and does not scroll sideways`, async ({ page }) => {
-      await open(page, address);
-      expect.soft(await barriersOn(page)).toEqual([]);
-      expect(await sideways(page)).toBe(0);
+  for (const share of shares(swept(pagesOf(PLAIN)))) {
+    test(`/${share[0]} to /${share.at(-1)}: each can be read and used by everyone, and none scrolls sideways`, async ({
+      page,
+    }) => {
+      test.setTimeout(share.length * 20_000);
+      for (const address of share) expect.soft(await faultsOf(page, address)).toEqual([]);
     });
   }
 });
@@ -28,11 +45,12 @@ for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(`at 1280 px, ${colorScheme}`, () => {
     test.use({ colorScheme, viewport: { width: 1280, height: 900 } });
 
-    for (const [kind, address] of onePageOfEachKind(PLAIN)) {
-      test(`${kind} (/${address}) can be read and used by everyone`, async ({ page }) => {
-        await open(page, address);
-        expect.soft(await barriersOn(page)).toEqual([]);
-        expect(await sideways(page)).toBe(0);
+    for (const share of shares([...onePageOfEachKind(PLAIN).values()])) {
+      test(`/${share[0]} to /${share.at(-1)}: one page of each kind can be read and used by everyone`, async ({
+        page,
+      }) => {
+        test.setTimeout(share.length * 20_000);
+        for (const address of share) expect.soft(await faultsOf(page, address)).toEqual([]);
       });
     }
   });

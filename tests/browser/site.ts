@@ -29,7 +29,7 @@ function watch(context: BrowserContext, address: string): Watch {
   const note = (fault: string) => faults.push(fault);
   const own = (url: string) => url.startsWith(address) || /^(blob|data|about):/.test(url);
 
-  context.on('console', (message) => note(`console ${message.type()}: ${message.text()}`));
+  context.on('console', (message) => note(`console ${message.type()}: ${message.text()} (${message.page()?.url()})`));
   context.on('weberror', (error) => note(`uncaught: ${error.error().message}`));
   context.on('request', (request) => own(request.url()) || note(`request to another place: ${request.url()}`));
   context.on('response', (response) => response.status() < 400 || note(`${response.status()}: ${response.url()}`));
