@@ -24,7 +24,7 @@ beforeAll(async () => {
     .toBuffer();
   const tree = {
     ...GOOD,
-    [LESSON]: lesson([BAR, ...WORDS, QUESTION].join('\n\n'), { listen: LISTEN }),
+    [LESSON]: lesson([BAR, ...WORDS, '## Hand & foot', QUESTION].join('\n\n'), { listen: LISTEN }),
     [beside('hands.jpg')]: new Uint8Array(jpg),
     [beside('hands.mp4')]: 'no film, and nobody looks into it',
     [beside('hands.vtt')]: 'WEBVTT\n',
@@ -60,6 +60,11 @@ describe('a picture', () => {
     expect(attribute(picture(), 'alt')).toBe('Two hands, the left one low.');
     expect(html).toMatch(/<figcaption>Ready\.<\/figcaption>/);
   });
+});
+
+test('a heading has a link to copy, named after it', () => {
+  expect(html).toMatch(/<h2 id="hand--foot">Hand &amp; foot<\/h2>/);
+  expect(html).toMatch(/<a href="#hand--foot" aria-label="Copy link: Hand &amp; foot"/);
 });
 
 describe('a film', () => {

@@ -38,6 +38,6 @@ export function resizeScript(origin: string): string {
       if (frame.contentWindow === source) frame.height = data.height;
   });
   for (const frame of document.querySelectorAll('iframe[src^="${origin}/"]'))
-    frame.contentWindow.postMessage({ barwright: 'ask' }, '${origin}');
+    frame.contentWindow.postMessage({ barwright: 'ask' }, '*');
 </script>`;
 }

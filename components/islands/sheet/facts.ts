@@ -16,8 +16,8 @@ export interface SheetFacts {
 export interface SheetExercise {
   facts: SheetFacts;
   score: HTMLElement;
-  /** Symbols of the music font that the score uses. */
-  glyphs: SVGSymbolElement[];
+  /** Outlines of the music font that the score uses. */
+  glyphs: SVGElement[];
 }
 
 /** Names that lead to elements of the page the score comes from. */
@@ -25,16 +25,17 @@ const LEFT_BEHIND = ['aria-describedby', 'tabindex'];
 
 /** Reads an exercise from its page for frames; undefined where that is not one. */
 export function readExercise(html: string): SheetExercise | undefined {
-  const page = new DOMParser().parseFromString(html, 'text/html');
+  // Styles of that page are nothing to this one, whose content policy would complain of them.
+  const page = new DOMParser().parseFromString(html.replace(/<style[^>]*>[^<]*<\/style>/g, ''), 'text/html');
   const place = page.querySelector<HTMLElement>('[data-exercise]');
   const score = place?.querySelector<HTMLElement>('.bar-figure .score');
   if (!place || !score) return undefined;
   LEFT_BEHIND.forEach((name) => score.removeAttribute(name));
   const facts = JSON.parse(place.dataset.exercise ?? '{}') as SheetFacts;
-  return { facts, score, glyphs: [...place.querySelectorAll<SVGSymbolElement>('.glyphs symbol')] };
+  return { facts, score, glyphs: [...place.querySelectorAll<SVGElement>('.glyphs [id]')] };
 }
 
-/** Puts into a sprite the symbols that it does not have yet. */
-export function addGlyphs(sprite: Element, glyphs: readonly SVGSymbolElement[]): void {
+/** Puts into a sprite the outlines that it does not have yet. */
+export function addGlyphs(sprite: Element, glyphs: readonly SVGElement[]): void {
   for (const glyph of glyphs) if (!sprite.querySelector(`#${CSS.escape(glyph.id)}`)) sprite.append(glyph);
 }
