@@ -11,9 +11,14 @@ const COPIED = ['src', 'components', 'public', 'astro.config.mjs', 'tsconfig.jso
  * said where it fails.
  */
 export async function buildContent(root: string): Promise<void> {
+  layProject(root);
+  await run(process.execPath, [join(PROJECT, 'node_modules/astro/bin/astro.mjs'), 'build'], root);
+}
+
+/** Puts all that a build needs beside a folder's `content`. */
+export function layProject(root: string): void {
   for (const name of COPIED) cpSync(join(PROJECT, name), join(root, name), { recursive: true });
   linkPackages(join(PROJECT, 'node_modules'), join(root, 'node_modules'));
-  await run(process.execPath, [join(PROJECT, 'node_modules/astro/bin/astro.mjs'), 'build'], root);
 }
 
 /** A folder of its own with links in it: Astro keeps what it has read of the content among the packages. */
