@@ -66,5 +66,5 @@ export function refusedSays({ name, value, instead }: RefusedSetting): string {
 function possible(instead: RefusedSetting['instead']): string {
   if ('from' in instead) return `it can be ${instead.from} to ${instead.to}`;
   if (instead.length > 1) return `it can be ${inSentence(instead, 'or')}`;
-  return instead.length ? `here it is always ${instead[0]}` : 'there is none in this bar';
+  return instead.length ? `here it is always ${instead[0]}` : 'there is no flam here';
 }

@@ -39,7 +39,7 @@ export function privacyWords(school: string) {
     stays: 'What stays in this browser',
     staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
     noMore:
-      'That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
+      'The exercises you tick for a sheet are kept until you close the tab. That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
     own: 'See it, save it, delete it',
     noScript:
       'Showing and deleting it on this page needs JavaScript, which is off or did not load. You can delete it in the browser’s own settings: look for “site data” or “browsing data”, find this site in the list, and delete what it holds. In a private window everything goes when the window is closed.',

@@ -51,7 +51,7 @@ describe('settings in an address', () => {
     expect(read.settings).toEqual({});
     expect(read.refused.map(refusedSays)).toEqual([
       'The link’s lead “left” is left out: here it is always right.',
-      'The link’s flam width “45” is left out: there is none in this bar.',
+      'The link’s flam width “45” is left out: there is no flam here.',
     ]);
   });
 

@@ -10,7 +10,7 @@ const SHORT = { stretch: 10, step: 2 } as const;
  * @example tempoBoxes({ from: 50, to: 90 }, 10) // [50, 55, 60, 65, 70, 75, 80, 85, 90]
  */
 export function tempoBoxes({ from, to }: { from: number; to: number }, most = 10): number[] {
-  const short = to - from <= SHORT.stretch && (to - from) / SHORT.step < most;
+  const short = to - from <= SHORT.stretch && Math.ceil((to - from) / SHORT.step) < most;
   const usual = STEPS.find((one) => Math.ceil((to - from) / one) < most) ?? Math.ceil((to - from) / (most - 1));
   const step = short ? SHORT.step : usual;
   const count = Math.ceil((to - from) / step);
