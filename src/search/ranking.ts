@@ -2,9 +2,8 @@
 import type { PagefindAnswer, PagefindPage, PagefindRanking } from './pagefind.ts';
 
 /**
- * Words said often on a page count a little less than Pagefind has it, and short pages are preferred less: an exercise has
- * few words because its bar says the rest, which makes it no better an answer than a lesson. Ours, chosen by the
- * questions of `tests/browser/questions.ts`.
+ * Short pages are preferred less than Pagefind has it: an exercise has few words because its bar says the rest, which makes
+ * it no better an answer than a lesson. Ours, chosen by the questions of `tests/browser/search-questions.ts`.
  */
 export const RANKING: PagefindRanking = { pageLength: 0.1 };
 
