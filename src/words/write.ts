@@ -87,3 +87,25 @@ rudiments: [flam-drag]
 terms: [cell, flam, ghost-note]
 listen: [{ title: The door of the practice room, at: 0:03, says: Which of its two sounds is the flam? }]
 ---`;
+
+/** Labels of the field in which a sticking is tried. */
+export const TRY_IT = {
+  title: 'Try it',
+  sticking: 'Sticking',
+  meter: 'Meter',
+  grid: 'Slots a beat',
+  paste: 'For your lesson:',
+  what: 'What you wrote',
+  notDrawn: 'It is right, but could not be drawn: the connection may be gone.',
+  loading: 'Loading …',
+  failed: 'This did not load: the connection may be gone. Press again to try again.',
+} as const;
+
+/**
+ * That a sticking fills its bars.
+ *
+ * @example fillsSay(1, 16, 'sixteenths') // 'Fills one bar: 16 sixteenths.'
+ */
+export function fillsSay(bars: number, slots: number, names: string): string {
+  return `Fills ${bars === 1 ? 'one bar' : `${bars} bars`}: ${slots} ${names}.`;
+}

@@ -36,3 +36,23 @@ test('a question that is shown can be answered, and the film loads when it is pl
   });
   await expect.poll(() => film.evaluate((video: HTMLVideoElement) => video.currentTime)).toBeGreaterThan(0);
 });
+
+test('a sticking is tried: what is wrong is said with its place, what is right is drawn and can be played', async ({
+  page,
+}) => {
+  await page.goto('write/');
+  await settled(page);
+  const here = page.locator('form.try');
+  const says = here.locator('.says');
+  await here.getByLabel('Sticking').fill('{>lR LL R}5');
+  await expect(says).toHaveText('stops on 4 &; the a of 4 is empty: 15 of 16 sixteenths');
+  await here.getByLabel('Sticking').fill('R L X L');
+  await expect(here.locator('pre')).toHaveText(/R L X L\n\s+\^/);
+  await here.getByLabel('Sticking').fill('{R LL R}4');
+  await here.getByLabel('Slots a beat').selectOption('3');
+  await expect(says).toHaveText('Fills one bar: 12 triplets.');
+  await expect(here.locator('svg.beat')).toHaveCount(4);
+  await expect(here.locator('pre')).toHaveText('<Bar sticking="{R LL R}4" meter="4/4" grid={3} />');
+  await here.getByRole('button', { name: /Play/ }).click();
+  await expect(here.getByRole('button', { name: /Stop/ })).toBeVisible();
+});
