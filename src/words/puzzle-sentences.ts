@@ -242,6 +242,10 @@ function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
   }
 }
 
+/** Another answer that would have been right. */
+export const anotherSays = (cells: readonly string[], { nameOf }: Saying): string =>
+  `Another: ${cells.map(nameOf).join(', ')}.`;
+
 /** What is said of a right answer: whether there were others. */
 export function puzzleRightSays(puzzle: Puzzle): string {
   const { answers } = puzzle.difficulty;

@@ -39,7 +39,7 @@ const KINDS = {
   },
   resolves: {
     title: 'Home again',
-    idea: 'A cell is played over and over. After how many bars does it start on beat 1 again?',
+    idea: 'A cell is played over and over. After how many bars does it start on beat 1 again?',
     how: 'Take away whole cells from the bar and see what is left over; the leftovers have to add up to a whole cell.',
   },
   which: {

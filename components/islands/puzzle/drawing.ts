@@ -70,6 +70,13 @@ export function roundsRuler(puzzle: Puzzle & { kind: 'resolves' }, nameOf: NameO
   return { ...emptyRuler(puzzle, system), bars: puzzle.bars, cells: cellsDrawn(cells, nameOf) };
 }
 
+/** What is fixed and what is laid between, with silence for what is left; nothing where there would be silence alone. */
+export function wholeLine({ before, after, gap }: LayPuzzle, laid: readonly PuzzleCell[]): PuzzleCell[] {
+  const left = gap - laid.reduce((sum, { slots }) => sum + slots, 0);
+  const rest = left > 0 ? [{ id: 'rest', text: Array(left).fill('-').join(' '), slots: left }] : [];
+  return before.length + laid.length + after.length ? [...before, ...laid, ...rest, ...after] : [];
+}
+
 /** Cells to be heard; nothing where there are none. */
 export const heardCells = (puzzle: Puzzle, cells: readonly PuzzleCell[]): Timeline | undefined =>
   cells.length ? performCells(cells, puzzle) : undefined;

@@ -6,6 +6,7 @@ import {
   LEVELS,
   makePuzzle,
   nextLevel,
+  otherAnswer,
   printPuzzleAddress,
   readPuzzleAddress,
   seedFor,
@@ -22,6 +23,7 @@ import {
 import { today } from './day.ts';
 import { openStorage, type PuzzleRecord } from '../../../src/storage/index.ts';
 import {
+  anotherSays,
   answerSays,
   hintSays,
   NOTHING_CHOSEN,
@@ -84,9 +86,20 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
   }
 
   function judged(grade: Grade): Verdict {
-    if (grade.right) return { kind: 'right', lines: [puzzleRightSays(puzzle)], slots: [] };
+    if (grade.right) return { kind: 'right', lines: rightLines(), slots: [] };
     const slots = grade.wrongs.flatMap((wrong) => ('slot' in wrong ? [wrong.slot] : []));
     return { kind: 'wrong', lines: grade.wrongs.map((wrong) => puzzleWrongSays(puzzle, wrong, saying)), slots };
+  }
+
+  function rightLines(): string[] {
+    const other =
+      'shelf' in puzzle
+        ? otherAnswer(
+            puzzle,
+            laid.map(({ id }) => id),
+          )
+        : undefined;
+    return [puzzleRightSays(puzzle), ...(other ? [anotherSays(other, saying)] : [])];
   }
 
   function check(): void {

@@ -1,7 +1,7 @@
 import type { SlotIndex } from '../time/units.ts';
 import type { PuzzleCell } from './bank.ts';
 import { gradeLaid } from './grade-lay.ts';
-import { answersTo, laidOnly, slotsIn } from './lay.ts';
+import { answersTo, laidOnly, slotsIn, wholeOf } from './lay.ts';
 import type { LayPuzzle } from './types.ts';
 
 /** Help with cells to be laid, a little at a time: first the count, then what is left, then one cell. */
@@ -67,4 +67,16 @@ function isBefore(answer: readonly string[], places: readonly number[], { shelf 
     if (own !== place) return own < place;
   }
   return false;
+}
+
+/**
+ * Another right answer than this one, from the other half of all there are; nothing where it is the only one, or none. By
+ * ear there is one alone.
+ */
+export function otherAnswer(puzzle: LayPuzzle, ids: readonly string[]): string[] | undefined {
+  if (puzzle.heard) return undefined;
+  const answers = answersTo(puzzle);
+  const own = answers.indexOf(wholeOf(puzzle, ids));
+  if (own < 0n || answers.count < 2n) return undefined;
+  return laidOnly(answers.at((own + answers.count / 2n) % answers.count));
 }

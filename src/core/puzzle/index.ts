@@ -18,7 +18,7 @@ export { makeFill } from './fill.ts';
 export { gradeFix, holds, makeFix, mended } from './fix.ts';
 export { gradeLaid, soundsOf } from './grade-lay.ts';
 export { barOfTime } from './groove.ts';
-export { completion, hintFor, type LayHint } from './hint.ts';
+export { completion, hintFor, otherAnswer, type LayHint } from './hint.ts';
 export { answersTo, fillings, laidOnly, performCells } from './lay.ts';
 export { makeMissing } from './missing.ts';
 export { gradePuzzle, makePuzzle, solutionOf, type Answer } from './puzzle.ts';

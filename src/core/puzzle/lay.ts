@@ -53,6 +53,13 @@ export const fillings = (puzzle: Asked): Arrangements =>
 /** The cells that were laid, without what is fixed. */
 export const laidOnly = (ids: readonly string[]): string[] => ids.filter((id) => id !== BEFORE && id !== AFTER);
 
+/** What was laid with what is fixed, as it stands among the arrangements. */
+export const wholeOf = ({ before, after }: Pick<LayPuzzle, 'before' | 'after'>, ids: readonly string[]): string[] => [
+  ...(before.length ? [BEFORE] : []),
+  ...ids,
+  ...(after.length ? [AFTER] : []),
+];
+
 /** Cells as strokes with times; an unfinished bar ends in rests. */
 export function performCells(
   cells: readonly PuzzleCell[],

@@ -6,6 +6,7 @@ import {
   gradeLaid,
   hintFor,
   makePuzzle,
+  otherAnswer,
   slotsOf,
   type Chance,
   type LayPuzzle,
@@ -67,6 +68,17 @@ describe.each(KINDS)('%s', (kind) => {
         .map((ids) => ids.filter((id) => !id.startsWith('(')))
         .filter((ids) => gradeLaid(p, ids).right);
       return BigInt(right.length) === p.difficulty.answers ? undefined : `${right.length}, not ${p.difficulty.answers}`;
+    });
+    expect(faults).toEqual([]);
+  });
+
+  it('has another answer where it says that there is one', () => {
+    const faults = faultsOf(kind, (p) => {
+      const other = otherAnswer(p, p.solution);
+      if ((other !== undefined) !== p.difficulty.answers > 1n) return `other: ${other}`;
+      return !other || (gradeLaid(p, other).right && asText(other) !== asText(p.solution))
+        ? undefined
+        : `${other} is not`;
     });
     expect(faults).toEqual([]);
   });
