@@ -1,6 +1,13 @@
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
-import { arrangements, parseSticking, type ArrangeCell, type ArrangeRequest } from '../../src/core/index.ts';
+import {
+  arrangements,
+  loopArrangements,
+  parseSticking,
+  rankArrangements,
+  type ArrangeCell,
+  type ArrangeRequest,
+} from '../../src/core/index.ts';
 import { exactCovers } from '../helpers/exact-cover.ts';
 import { printTable } from '../helpers/table.ts';
 
@@ -41,6 +48,13 @@ const SIXTEEN_BARS: ArrangeRequest = {
   rules: { maxRun: 3 },
 };
 
+/** The same cells in one bar, and the six cells in four: orders to be ranked. */
+const SIXTY: ArrangeRequest = {
+  cells: [cellOf('kick', 'K', 1), cellOf('flam drag', '>lR LL R', 3), cellOf('R L L', 'R L L', 2)],
+  slots: 16,
+};
+const RANKED: ArrangeRequest = { cells: SIX, slots: 64 };
+
 const BOUNDED: ArrangeRequest = { cells: FREE.map((cell) => ({ ...cell, times: { min: 1, max: 10 } })), slots: 128 };
 
 const TOO_LARGE: ArrangeRequest = {
@@ -51,16 +65,20 @@ const TOO_LARGE: ArrangeRequest = {
 
 const any = (slots: number): ArrangeRequest => ({ cells: FREE, slots });
 
-/** Milliseconds of the best of five rounds, each of as many runs as take 2 ms, after a warm-up of a quarter second. */
+/**
+ * Milliseconds of the best of five rounds, each of as many runs as take 0.3 ms so that a round is seldom interrupted, after
+ * a warm-up of a quarter second of processor time.
+ */
 function best(run: () => unknown): number {
-  const runs = (ms: number): number => {
+  const cpu = process.cpuUsage();
+  while (process.cpuUsage(cpu).user < 250_000) run();
+  const round = (): number => {
     const from = performance.now();
-    let done = 0;
-    for (; performance.now() - from < ms || done === 0; done += 1) run();
-    return (performance.now() - from) / done;
+    let runs = 0;
+    for (; runs === 0 || performance.now() - from < 0.3; runs += 1) run();
+    return (performance.now() - from) / runs;
   };
-  runs(250);
-  return Math.min(...Array.from({ length: 5 }, () => runs(2)));
+  return Math.min(...Array.from({ length: 5 }, round));
 }
 
 /** The garbage collector, which is there only when asked for. */
@@ -127,6 +145,9 @@ const cases = (): Case[] => [
   counting('kick, flam drag, R L L in exact uses, 16 bars', SIXTEEN_BARS, 100, 20),
   ...finding('16 bars', SIXTEEN_BARS),
   counting('six cells, 1 to 10 uses each, 128 slots', BOUNDED, 25),
+  { what: 'round a loop of 16 slots, up to rotation', run: () => loopArrangements(any(16)) },
+  { what: 'the ten easiest of sixty orders', run: () => rankArrangements(SIXTY, { order: 'easiest', take: 10 }) },
+  { what: 'the ten hardest of 64 slots', run: () => rankArrangements(RANKED, { order: 'hardest', take: 10 }) },
 ];
 
 const ms = (n: number | undefined): string => (n === undefined ? '–' : n >= 100 ? n.toFixed(0) : n.toPrecision(2));

@@ -162,16 +162,29 @@ describe('arrangements', () => {
     );
   });
 
-  it('are drawn fairly', () => {
-    const found = arrangements({
-      cells: [
-        { id: 'a', slots: 1 },
-        { id: 'b', slots: 2 },
-      ],
-      slots: 6,
-    });
+  const [a, b, c] = [1, 2, 3].map((slots, i) => ({ id: 'abc'[i], slots }));
+  const many = Array.from({ length: 15 }, (_, i) => ({ id: `c${i}`, slots: 1, times: { max: 1 } }));
+  // Of so many degrees of freedom the sum is passed once in a thousand draws of a fair source (quantiles of chi-square, computed).
+  it.each<[string, ArrangeRequest, number, number]>([
+    ['without limits', { cells: [a, b], slots: 6 }, 12, 32.9],
+    [
+      'in exact uses',
+      {
+        cells: [
+          { ...a, times: 3 },
+          { ...b, times: 2 },
+        ],
+        slots: 7,
+      },
+      9,
+      27.9,
+    ],
+    ['under a rule', { cells: [a, b, c], slots: 6, rules: { noJoins: [['a', 'a']] } }, 10, 29.6],
+    ['of very many possible uses', { cells: many, slots: 2 }, 209, 278],
+  ])('are drawn fairly %s', (_, asked, freedom, most) => {
+    const found = arrangements(asked);
     const random = lehmer(7);
-    const draws = 13_000;
+    const draws = 100 * (freedom + 1);
     const seen = new Map<string, number>();
     for (let i = 0; i < draws; i += 1) {
       const key = found.sample(random).join();
@@ -179,9 +192,27 @@ describe('arrangements', () => {
     }
     const each = draws / Number(found.count);
     const chi = [...seen.values()].reduce((sum, n) => sum + (n - each) ** 2 / each, 0);
-    expect(seen.size).toBe(13);
-    // 12 degrees of freedom: 32.9 is passed once in a thousand draws of a fair source.
-    expect(chi).toBeLessThan(32.9);
+    expect(found.count).toBe(BigInt(freedom + 1));
+    expect(seen.size).toBe(freedom + 1);
+    expect(chi).toBeLessThan(most);
+  });
+
+  it('are the same by a recurrence, by states and by types', () => {
+    const cells = [1, 2, 3, 5, 5].map((slots, i) => ({ id: `c${i}`, slots }));
+    const limited = cells.map((cell) => ({ ...cell, times: { min: 1, max: 8 } }));
+    for (const asked of [
+      { cells, slots: 700 },
+      { cells: limited, slots: 60 },
+    ]) {
+      // No cell can cross the line of the only bar, but now the rule has to be looked at.
+      const [quick, slow] = [asked, { ...asked, barSlots: asked.slots, rules: { withinBars: true } }].map(arrangements);
+      expect(slow.count).toBe(quick.count);
+      for (const k of [0n, quick.count / 7n, quick.count / 2n, quick.count - 1n]) {
+        const ids = quick.at(k);
+        expect(slow.at(k)).toEqual(ids);
+        expect([quick.indexOf(ids), slow.indexOf(ids)]).toEqual([k, k]);
+      }
+    }
   });
 
   it('count without listing where there are very many', () => {

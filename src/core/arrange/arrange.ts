@@ -55,7 +55,8 @@ function arranged(request: ArrangeRequest, counter: Counter): Arrangements {
   const { cells } = request;
   const { count } = counter;
   const numbers = new Map(cells.map((cell, i) => [cell.id, i]));
-  const idsOf = (path: number[]): string[] => path.map((cell) => cells[cell].id);
+  const ids = cells.map((cell) => cell.id);
+  const idsOf = (path: number[]): string[] => path.map((cell) => ids[cell]);
   let reason: string | undefined;
   return {
     count,
@@ -63,18 +64,16 @@ function arranged(request: ArrangeRequest, counter: Counter): Arrangements {
       if (typeof k !== 'bigint' || k < 0n || k >= count) throw new RangeError(`k is ${k}; 0 to below ${count}`);
       return idsOf(nth(counter, cells.length, k));
     },
-    indexOf: (ids) =>
+    indexOf: (order) =>
       indexOf(
         counter,
-        ids.map((id) => numbers.get(id) ?? -1),
+        order.map((id) => numbers.get(id) ?? -1),
       ),
     sample: (random) => {
       if (count === 0n) throw new RangeError(`count is 0; there is nothing to choose from`);
       return idsOf(nth(counter, cells.length, below(count, random)));
     },
-    *[Symbol.iterator]() {
-      for (const path of each(counter, cells.length)) yield idsOf(path);
-    },
+    [Symbol.iterator]: () => each(counter, ids),
     get reason() {
       return count === 0n ? (reason ??= reasonOf(request, (asked) => counterOf(asked).count)) : undefined;
     },

@@ -1,30 +1,39 @@
 import { tooLarge } from './limits.ts';
 
-/** Finds the number of a state, or gives it the next one. */
-export type Find = (slot: number, uses: number, memory: number, fresh: number) => number;
+/** How states are told apart. */
+export interface Finder {
+  /** Finds the number of a state, or gives it the next one. */
+  find(slot: number, uses: number, memory: number, fresh: number): number;
+  /** Forgets the states of a slot, when no further one can come to stand there. */
+  leave(slot: number): void;
+}
 
 /** Up to so many keys a state is looked up by its place in a table, beyond by a hash. */
 const TABLE = 2 ** 18;
 
-/** How states are told apart, for so many numbers of uses and of memories. */
-export function finder(slots: number, tally: number, memories: number): Find {
+/** A finder of states with so many numbers of uses and of memories. */
+export function finder(slots: number, tally: number, memories: number): Finder {
   if (tally * memories > Number.MAX_SAFE_INTEGER) throw tooLarge();
   return (slots + 1) * tally * memories <= TABLE ? byPlace(slots, tally, memories) : byHash(slots, memories);
 }
 
-function byPlace(slots: number, tally: number, memories: number): Find {
+function byPlace(slots: number, tally: number, memories: number): Finder {
   const table = new Int32Array((slots + 1) * tally * memories);
-  return (slot, uses, memory, fresh) => {
+  const find = (slot: number, uses: number, memory: number, fresh: number): number => {
     const key = (slot * tally + uses) * memories + memory;
     if (table[key] === 0) table[key] = fresh + 1;
     return table[key] - 1;
   };
+  return { find, leave: () => undefined };
 }
 
-/** A table for each slot, small enough to stay near; it is dropped when the slots before are done. */
-function byHash(slots: number, memories: number): Find {
+/** A table for each slot, small enough to stay near. */
+function byHash(slots: number, memories: number): Finder {
   const tables: (Layer | undefined)[] = Array.from({ length: slots + 1 });
-  return (slot, uses, memory, fresh) => (tables[slot] ??= layer())(uses * memories + memory, fresh);
+  return {
+    find: (slot, uses, memory, fresh) => (tables[slot] ??= layer())(uses * memories + memory, fresh),
+    leave: (slot) => (tables[slot] = undefined),
+  };
 }
 
 type Layer = (key: number, fresh: number) => number;

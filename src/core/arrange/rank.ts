@@ -1,4 +1,5 @@
 import { checkRequest } from './check.ts';
+import type { Counter } from './counter.ts';
 import { countByStates } from './count-states.ts';
 import { HANDS_START, JOINS, laidOn, NONE, scoreOf, seamWeights, together, type Weights } from './hand-score.ts';
 import { scoredCell, scoredStates, type ScoredStates } from './scored-states.ts';
@@ -115,7 +116,8 @@ interface Found {
 function* search(states: ScoredStates, hardest: boolean, fixed: number[], sums: Sums): Generator<Found, undefined> {
   if (fixed.length === NONE.length) {
     const weights = fixed as unknown as Weights;
-    for (const path of each(ordersOf(states, sums, weights[JOINS]), states.cells)) yield { path, weights };
+    for (const path of each(ordersOf(states, sums, weights[JOINS]), [...Array(states.cells).keys()]))
+      yield { path, weights };
     return;
   }
   for (const value of inTurn(valuesOf(states, fixed.length, sums), hardest)) {
@@ -147,7 +149,11 @@ function valuesOf(states: ScoredStates, index: number, { bits, first }: Sums): n
 }
 
 /** The orders that ask exactly what is wanted, as states of their own: the state, what has been met, joins that are left. */
-function ordersOf(states: ScoredStates, { sets, bits, first, met }: Sums, joins: number): Parameters<typeof each>[0] {
+function ordersOf(
+  states: ScoredStates,
+  { sets, bits, first, met }: Sums,
+  joins: number,
+): Pick<Counter, 'start' | 'next' | 'isOpen' | 'isFull'> {
   const size = joins + 1;
   const placeOf = (state: number): number => Math.floor(state / size);
   const stateOf = (state: number): number => Math.floor(placeOf(state) / sets);

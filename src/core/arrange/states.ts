@@ -1,4 +1,4 @@
-import { finder, type Find } from './find-state.ts';
+import { finder, type Finder } from './find-state.ts';
 import { MAX_STATES, tooLarge } from './limits.ts';
 import type { Joins } from './joins.ts';
 import type { Fits } from './places.ts';
@@ -32,9 +32,10 @@ export function explore({ cells, slots }: ArrangeRequest, machine: Machine, most
   const { tally, fits, joins } = machine;
   const lengths = cells.map((cell) => cell.slots);
   const width = cells.length;
-  const found = listOfStates(width, slots, finder(slots, tally.size, joins.size), most);
+  const lookup = finder(slots, tally.size, joins.size);
+  const found = listOfStates(width, slots, lookup, most);
   found.number(0, 0, 0);
-  for (let slot = 0; slot < slots; slot += 1)
+  for (let slot = 0; slot < slots; slot += 1) {
     for (const state of found.layers[slot])
       for (let cell = 0; cell < width; cell += 1) {
         const end = slot + lengths[cell];
@@ -43,6 +44,8 @@ export function explore({ cells, slots }: ArrangeRequest, machine: Machine, most
         const uses = memory < 0 ? -1 : tally.add(found.uses[state], cell);
         if (uses >= 0) found.link(state * width + cell, found.number(end, uses, memory));
       }
+    lookup.leave(slot);
+  }
   const { uses, memory, slot, layers } = found;
   const ends = (state: number): boolean =>
     slot[state] === slots && tally.enough(uses[state]) && joins.closes(memory[state]);
@@ -60,12 +63,12 @@ interface StateList {
   links(): Int32Array;
 }
 
-function listOfStates(cells: number, slots: number, find: Find, most: number): StateList {
+function listOfStates(cells: number, slots: number, lookup: Finder, most: number): StateList {
   const [slot, uses, memory]: number[][] = [[], [], []];
   const layers = Array.from({ length: slots + 1 }, (): number[] => []);
   let next = new Int32Array(cells * 64);
   const number = (end: number, used: number, remembered: number): number => {
-    const known = find(end, used, remembered, slot.length);
+    const known = lookup.find(end, used, remembered, slot.length);
     if (known < slot.length) return known;
     if (known === most) throw tooLarge(most);
     slot.push(end);

@@ -39,27 +39,31 @@ export function indexOf(counter: Counter, path: readonly number[]): bigint {
   return counter.isFull(state) ? sum.total() : -1n;
 }
 
-/** All orders, each found from the one before by the last cell that can be changed. */
-export function* each(
+/** All orders, each found from the one before by the last cell that can be changed; cells by the names given. */
+export function* each<T>(
   counter: Pick<Counter, 'start' | 'next' | 'isOpen' | 'isFull'>,
-  cells: number,
-): Generator<number[], undefined> {
+  names: readonly T[],
+): Generator<T[], undefined> {
   if (!counter.isOpen(counter.start)) return;
   const states = [counter.start];
-  const path = [-1];
+  const tried = [-1];
+  const laid: T[] = [];
   while (states.length) {
     const depth = states.length - 1;
     const full = counter.isFull(states[depth]);
-    if (full) yield path.slice(0, depth);
-    const cell = full ? cells : (path[depth] += 1);
-    const state = cell < cells ? counter.next(states[depth], cell) : -1;
-    if (cell >= cells) {
+    if (full) yield laid.slice();
+    const cell = full ? names.length : (tried[depth] += 1);
+    if (cell >= names.length) {
       states.pop();
-      path.pop();
-    } else if (state >= 0 && counter.isOpen(state)) {
-      states.push(state);
-      path.push(-1);
+      tried.pop();
+      laid.pop();
+      continue;
     }
+    const state = counter.next(states[depth], cell);
+    if (state < 0 || !counter.isOpen(state)) continue;
+    states.push(state);
+    tried.push(-1);
+    laid.push(names[cell]);
   }
 }
 
