@@ -5,6 +5,7 @@ import Caution from './Caution.astro';
 import Counts from './Counts.astro';
 import Exercise from './Exercise.astro';
 import Picture from './Picture.astro';
+import Puzzle from './Puzzle.astro';
 import Question from './Question.astro';
 import Rudiment from './Rudiment.astro';
 import Term from './Term.astro';
@@ -15,6 +16,7 @@ export const lessonWords = {
   Bar,
   Exercise,
   Question,
+  Puzzle,
   Counts,
   Caution,
   Term,

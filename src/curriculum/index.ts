@@ -32,6 +32,7 @@ export {
   type AttributeRule,
   type BarAttributes,
   type CountsAttributes,
+  type PuzzleAttributes,
   type QuestionAttributes,
   type Word,
   type WordName,

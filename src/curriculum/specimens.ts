@@ -59,6 +59,7 @@ export function specimens({ exercise, term, rudiment, cell }: KnownIds): Specime
     specimen('Bar', GROOVE),
     ...(exercise ? [specimen('Exercise', word('Exercise', { id: exercise }))] : []),
     ...questions(cell),
+    specimen('Puzzle', word('Puzzle', { kind: 'fill', seed: 7 })),
     specimen('Counts', word('Counts', { meter: '4/4', grid: 4 })),
     specimen('Counts', word('Counts', { meter: '6/8', grid: 3, system: '1 2 3 4 5 6' })),
     specimen('Caution', word('Caution', { about: 'wrists' }, { inside: 'Stop when it hurts, not when it is tired.' })),

@@ -1,4 +1,5 @@
 import { z } from 'astro/zod';
+import { MAX_SEED, PUZZLE_KINDS } from '../core/index.ts';
 import {
   countsOrOff,
   countSystem,
@@ -90,6 +91,12 @@ export const questionAttributes = z
     path: ['from'],
   });
 
+/** `<Puzzle>`: a puzzle, the same for everyone; a lesson that has one needs no question. */
+export const puzzleAttributes = z.strictObject({
+  kind: oneOf(PUZZLE_KINDS).describe('what kind of puzzle'),
+  seed: whole(1, MAX_SEED, 'the number of the puzzle').describe('its number, as its address has it'),
+});
+
 /** `<Counts>`: the syllables of a bar. */
 export const countsAttributes = z.strictObject({
   meter: meter().describe('the meter'),
@@ -135,6 +142,13 @@ export const VOCABULARY = [
     attributes: questionAttributes,
     children: 'paragraphs',
     example: '<Question ask="Which hand plays the a of 2?" from="hand-at" at="2 a">Count along.</Question>',
+  },
+  {
+    name: 'Puzzle',
+    says: 'a puzzle to solve on the page; it counts as the question of the lesson',
+    attributes: puzzleAttributes,
+    children: 'nothing',
+    example: '<Puzzle kind="fill" seed={7} />',
   },
   {
     name: 'Counts',
@@ -186,6 +200,8 @@ export type WordName = (typeof VOCABULARY)[number]['name'];
 export type BarAttributes = z.infer<typeof barAttributes>;
 /** The attributes of `<Question>`. */
 export type QuestionAttributes = z.infer<typeof questionAttributes>;
+/** The attributes of `<Puzzle>`. */
+export type PuzzleAttributes = z.infer<typeof puzzleAttributes>;
 /** The attributes of `<Counts>`. */
 export type CountsAttributes = z.infer<typeof countsAttributes>;
 

@@ -175,7 +175,6 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
     check,
     hint,
     show,
-    again: () => open(puzzle.seed),
     /** The next one: of the level that the last ones have earned, or one easier or harder. */
     another(step: -1 | 0 | 1 = 0): number {
       const from = step ? puzzle.level : level();

@@ -58,14 +58,16 @@ function checkLength(library: Library, { file }: LessonEntry, { text }: LessonFi
     });
 }
 
-const NEEDED = {
-  Bar: ['a lesson shows at least one bar', '<Bar sticking="R L R L R L R L" meter="4/4" grid={2} />'],
-  Question: ['a lesson asks one question', '<Question ask="…" from="hand-at" at="2">why</Question>'],
-} as const;
+/** What a lesson must have, one of these words each. */
+const NEEDED = [
+  [['Bar'], 'a lesson shows at least one bar', '<Bar sticking="R L R L R L R L" meter="4/4" grid={2} />'],
+  [['Question', 'Puzzle'], 'a lesson asks one question', '<Question ask="…" from="hand-at" at="2">why</Question>'],
+] as const;
 
 function checkNeeds(library: Library, entry: LessonEntry, { words }: LessonFile): void {
-  for (const [name, [message, hint]] of Object.entries(NEEDED))
-    if (!words.some(({ word }) => word.name === name)) faultAt(library, entry, [], message, `write ${hint}`);
+  for (const [names, message, hint] of NEEDED)
+    if (!words.some(({ word }) => names.some((name) => name === word.name)))
+      faultAt(library, entry, [], message, `write ${hint}`);
 }
 
 function checkWord(library: Library, lesson: LessonFile, use: WordUse, seen: Seen): void {
