@@ -113,7 +113,7 @@ test('where the browser keeps nothing for a frame, it plays and says so', async 
 });
 
 test('in a frame without script it reads', async ({ page, watched, served }) => {
-  watched.expectFault(/request to another place: http:\/\/localhost|Blocked script execution|woff2/);
+  watched.expectFault(/request to another place: http:\/\/localhost|Blocked script execution|woff2|ERR_FAILED/);
   const { server, address } = await otherSite(
     `<iframe src="${served.address}${EMBED}" title="x" width="600" height="500" sandbox="allow-popups"></iframe>`,
   );

@@ -160,7 +160,7 @@ test.describe('without script', () => {
     await page.goto(LESSON);
     const id = await ownBar(page);
     const link = copyLink(page.locator(`#${id}`));
-    await expect(link).toHaveText('Link');
+    await expect(link).toHaveText('Link', { useInnerText: true });
     await link.click();
     await expect(page).toHaveURL(new RegExp(`#${id}$`));
   });

@@ -46,7 +46,7 @@ export function receive(root: Element, offered: Offered, again: () => void): Sen
     back = true;
     again();
     // The button that was pressed is gone.
-    root.querySelector('button')?.focus();
+    root.querySelector<HTMLButtonElement>('.transport button')?.focus();
   };
 
   mount(SentLine, {
