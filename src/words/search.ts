@@ -20,6 +20,7 @@ export const STICKING_KINDS = ['lesson', 'exercise', 'rudiment', 'cell'];
 
 /** The sentences of the search that no page shares. */
 export const SEARCH_WORDS = {
+  narrow: 'Narrow it down',
   start: 'Type a word, or a sticking with a space between the slots: R L L',
   looking: 'Looking …',
   slow: 'Still looking: the index is slow to arrive.',
