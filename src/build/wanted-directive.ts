@@ -63,21 +63,22 @@ export default ((load, _options, island) => {
     island.removeAttribute('aria-busy');
     say(undefined);
     await hydrate();
-    loading = false;
     // The attribute goes with hydration; where it stays, the script did not arrive.
     if (island.hasAttribute('ssr')) return forget();
-    listen('removeEventListener');
-    // One turn later the island's own first effects have run.
+    // One turn later the island's own first effects have run. What is typed until then is caught as well: repeating an
+    // older entry over it would lose a letter.
     setTimeout(repeat);
   };
 
   const forget = () => {
+    loading = false;
     if (presses.size) say('failed');
     presses.clear();
     entries.clear();
   };
 
   const repeat = () => {
+    listen('removeEventListener');
     entries.forEach((value, field) => {
       field.value = value;
       enter(field, 'input');
