@@ -152,6 +152,9 @@ export const noOrderSays = (reason: string): string => `None: ${reason}.`;
 export const orderSays = (number: bigint, count: bigint, names: readonly string[]): string =>
   `Number ${figures(number)} of ${figures(count)}: ${runs(names).join(', ')}.`;
 
+/** The cells that lie on a ruler, in order: "flam drag × 5, 1 left, the a of 4." */
+export const rulerSays = (names: readonly string[]): string => `${runs(names).join(', ')}.`;
+
 /** Neighbours of one name are told once, with how many there are. */
 function runs(names: readonly string[]): string[] {
   const all: { name: string; times: number }[] = [];

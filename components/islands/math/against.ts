@@ -52,7 +52,7 @@ export function answerAgainst(inputs: Inputs, props: SumProps): AgainstAnswer {
     says,
     faults: read.faults,
     sticking,
-    ruler: { label: says, counts: countsOf(ruler), grid, cells: [{ slots, kind: 'bare', marks }] },
+    ruler: { label: sticking, counts: countsOf(ruler), grid, cells: [{ slots, kind: 'bare', marks }] },
     ...(timeline ? { play: { timeline, meter, slotTicks: slotTicks(meter, grid) } } : {}),
   };
 }

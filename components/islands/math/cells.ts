@@ -13,6 +13,7 @@ import {
   type Sticking,
   type Timeline,
 } from '../../../src/core/index.ts';
+import { rulerSays } from '../../../src/words/bar-math-answers.ts';
 import { spell, wholeSays } from '../../../src/words/bar-math.ts';
 import type { RulerCell } from '../../controls/bar-ruler.ts';
 import { marksOf } from '../ruler.ts';
@@ -86,3 +87,7 @@ export function timelineOf(texts: readonly string[], meter: MeterText, grid: Gri
 
 /** So many of the same. */
 export const repeated = <T>(times: number, what: readonly T[]): T[] => Array.from({ length: times }, () => what).flat();
+
+/** The cells of a ruler in words; those without a name are called by the text of their figure. */
+export const labelOf = ({ text }: Figure, cells: readonly RulerCell[]): string =>
+  rulerSays(cells.map(({ name }) => name ?? text));

@@ -1,6 +1,7 @@
 import { fit, slotTicks, type Grid, type MeterText } from '../../../src/core/index.ts';
 import { fillingsSay, fitSays, leftSays, type RulerSaid } from '../../../src/words/bar-math-answers.ts';
-import { readFigure, repeated, timelineOf, type Figure } from './cells.ts';
+import type { RulerCell } from '../../controls/bar-ruler.ts';
+import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { fillingsOf, type Filling, type Fillings } from './fillings.ts';
 import { countsOf, reading, rulerSaid } from './read.ts';
 import type { Answer, Inputs, NamedCell, SumProps } from './types.ts';
@@ -44,7 +45,7 @@ export function answerFit(inputs: Inputs, props: SumProps): FitAnswer {
       : [],
     faults: read.faults,
     fillings,
-    ruler: { label: says, ...drawn(figure, sum, ruler, filling, props.named) },
+    ruler: drawn(figure, sum, ruler, filling, props.named),
     ...played(figure, sum.times, filling, meter, grid),
   };
 }
@@ -62,12 +63,8 @@ function drawn(
   const short = left === 1 ? '1' : `${left} left`;
   const gap = left ? [{ slots: left, kind: 'left' as const, name: leftSays(left, from, ruler), short }] : [];
   const { grid, bars } = ruler;
-  return {
-    counts: countsOf(ruler),
-    grid,
-    bars,
-    cells: [...repeated(times, figure.cells), ...(filling ? filled : gap)],
-  };
+  const cells: RulerCell[] = [...repeated(times, figure.cells), ...(filling ? filled : gap)];
+  return { label: labelOf(figure, cells), counts: countsOf(ruler), grid, bars, cells };
 }
 
 function cellsOfText(text: string, named: readonly NamedCell[]) {

@@ -1,7 +1,7 @@
 import { cellStarts, resolution, slotTicks } from '../../../src/core/index.ts';
-import { resolveSays, startsSay } from '../../../src/words/bar-math-answers.ts';
+import { resolveSays, startsSay, type RulerSaid } from '../../../src/words/bar-math-answers.ts';
 import { capital } from '../../../src/words/bar-math.ts';
-import { readFigure, repeated, timelineOf } from './cells.ts';
+import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { countsOf, reading, rulerSaid } from './read.ts';
 import type { Answer, Inputs, SumProps } from './types.ts';
 
@@ -38,7 +38,12 @@ export function answerResolve(inputs: Inputs, props: SumProps): ResolveAnswer {
       bar: `${capital(props.barWord)} ${bar + 1}`,
       says: startsSay(bar + 1, starts, ruler),
     })),
-    ruler: { label: says, counts: countsOf(ruler), grid, bars: drawn, cells: repeated(cells, figure.cells) },
+    ruler: rulerOf(figure, cells, drawn, ruler),
     ...(timeline ? { play: { timeline, meter, slotTicks: slotTicks(meter, grid) } } : {}),
   };
+}
+
+function rulerOf(figure: Figure, times: number, bars: number, ruler: RulerSaid) {
+  const cells = repeated(times, figure.cells);
+  return { label: labelOf(figure, cells), counts: countsOf(ruler), grid: ruler.grid, bars, cells };
 }
