@@ -87,6 +87,7 @@ const PLAY = {
   bars: 'Your answer, in bars',
   fewer: 'one bar fewer',
   more: 'one bar more',
+  early: 'before bar 1',
   pickCount: 'On which count?',
   pickStroke: 'Which stroke?',
   pickHeard: 'Which one is it?',

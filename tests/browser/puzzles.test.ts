@@ -12,7 +12,8 @@ const check = (page: Page) => page.getByRole('button', { name: 'Is it right?' })
 /** Opens a puzzle and waits until it answers. */
 async function open(page: Page, kind: string, number: number | string = NUMBER): Promise<void> {
   await page.goto(`./puzzles/${kind}/#1-${number}`);
-  await expect(check(page)).toBeEnabled();
+  await expect(page.locator('.puzzle [inert]')).toHaveCount(0);
+  await expect(check(page)).toBeVisible();
 }
 
 /** Lays a cell from the shelf with the keyboard. */
