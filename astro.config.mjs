@@ -34,10 +34,14 @@ const SELDOM =
 /** Its door leads everywhere: grouped, it would bring all the rest. */
 const DOOR = /svelte.src.internal.client.index/;
 
-/** Svelte in two pieces, so that what one island needs is not loaded for every other. */
+/**
+ * Svelte in two pieces, so that what one island needs is not loaded for every other; and the controls in one, which in
+ * many small files would weigh half a kilobyte more.
+ */
 const PIECES = [
   { name: 'svelte', priority: 2, test: (id) => /svelte.src.internal/.test(id) && !SELDOM.test(id) && !DOOR.test(id) },
   { name: 'svelte-lists', priority: 1, test: SELDOM },
+  { name: 'controls', test: /components.controls.(?!BarRuler)\w+\.svelte/ },
 ];
 
 /** One face of a font, from its package: the Latin letters, every weight. */
