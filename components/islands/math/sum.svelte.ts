@@ -6,10 +6,14 @@ import type { Inputs } from './types.ts';
 /** The fields of one sum. */
 export type Sum = ReturnType<typeof createSum>;
 
+/** A pause in typing: browsers refuse an address that changes with every letter. */
+const PAUSE_MS = 250;
+
 /** Opens a sum with what stands in its fields before anyone types; `wake` reads the address, and gives the way to end. */
 export function createSum(name: string, defaults: Inputs) {
   let inputs = $state.raw<Inputs>({ ...defaults });
   let unknown = $state.raw<readonly string[]>([]);
+  let waiting: ReturnType<typeof setTimeout> | undefined;
 
   /** Takes what the address asks of this sum; an address that asks nothing of it leaves it as it is. */
   function recall(): void {
@@ -25,7 +29,12 @@ export function createSum(name: string, defaults: Inputs) {
   function change(next: Inputs): void {
     inputs = { ...inputs, ...next };
     unknown = [];
-    // The place in the page and in the history stay.
+    clearTimeout(waiting);
+    waiting = setTimeout(write, PAUSE_MS);
+  }
+
+  /** The place in the page and in the history stay. */
+  function write(): void {
     history.replaceState(history.state, '', writeAsked({ name, inputs: toWrite(inputs, defaults) }));
   }
 
@@ -42,7 +51,10 @@ export function createSum(name: string, defaults: Inputs) {
     wake(): () => void {
       recall();
       addEventListener('hashchange', recall);
-      return () => removeEventListener('hashchange', recall);
+      return () => {
+        clearTimeout(waiting);
+        removeEventListener('hashchange', recall);
+      };
     },
   };
 }
