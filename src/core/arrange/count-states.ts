@@ -33,8 +33,10 @@ function waysFrom(states: States): Numbers {
   const open = new Int32Array(cells);
   for (let slot = layers.length - 1; slot >= 0; slot -= 1)
     for (const state of layers[slot]) {
-      if (states.ends(state)) setOne(ways, state);
-      if (slot === layers.length - 1) continue;
+      if (slot === layers.length - 1) {
+        if (states.ends(state)) setOne(ways, state);
+        continue;
+      }
       let count = 0;
       for (let at = state * cells; at < (state + 1) * cells; at += 1)
         if (next[at] > 0 && ways.width[next[at]] > 0) open[count++] = next[at];
