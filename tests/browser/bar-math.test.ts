@@ -171,16 +171,17 @@ test('it has no barrier, with answers and with faults', async ({ page }) => {
   expect(await barriersOn(page)).toEqual([]);
 });
 
-test.describe('on a narrow screen', () => {
-  test.use({ viewport: { width: 320, height: 640 } });
+test.describe('on a narrow screen, in the dark', () => {
+  test.use({ viewport: { width: 320, height: 640 }, colorScheme: 'dark' });
 
-  test('nothing sticks out', async ({ page }) => {
+  test('nothing sticks out or bars the way', async ({ page }) => {
     const { field, says } = await open(page, 'fit');
     await type(page, field('meter'), '2+2+3/8');
     await expect(says).toContainText('Three into twenty-eight');
     await sum(page, 'orders').section.locator('summary').click();
     await expect(sum(page, 'orders').field('first cell')).toBeVisible();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    expect(await barriersOn(page)).toEqual([]);
   });
 });
 

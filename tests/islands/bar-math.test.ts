@@ -11,6 +11,7 @@ import { readRows, writeRows } from '../../components/islands/math/rows.ts';
 import { answerSpeed, SPEED } from '../../components/islands/math/speed.ts';
 import { answerSpread, SPREAD } from '../../components/islands/math/spread.ts';
 import type { Answer, Inputs, SumProps } from '../../components/islands/math/types.ts';
+import { barMathWords } from '../../src/words/bar-math.ts';
 import { runs } from '../helpers/arbitrary.ts';
 
 const props: SumProps = {
@@ -75,6 +76,19 @@ describe('whatever is typed', () => {
     expect(given.faults).toEqual({});
     expect(given.says).toMatch(/^[A-Z].*\.$/);
     expect(given.ruler?.label).not.toBe('');
+  });
+});
+
+describe('where a school says measure', () => {
+  it.each(SUMS)('%s does', (_name, first, answer) => {
+    const bars = 'bars' in first ? { bars: '2' } : {};
+    expect(told(answer({ ...first, ...bars }, { ...props, barWord: 'measure' }))).not.toMatch(/\bbars?\b/i);
+  });
+
+  it('so does the page', () => {
+    const { page, sums } = barMathWords('measure');
+    expect(page.title).toBe('Measure math');
+    expect(JSON.stringify(sums)).not.toMatch(/\bbars?\b/i);
   });
 });
 
