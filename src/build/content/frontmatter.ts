@@ -1,4 +1,5 @@
-import { readYaml, type YamlFault, type YamlText } from './yaml-text.ts';
+import type { YamlFault } from './yaml-fault.ts';
+import { readYaml, type YamlText } from './yaml-text.ts';
 
 const FENCED = /^---[ \t]*\r?\n([\s\S]*?)(?:\r?\n)?---[ \t]*(?:\r?\n|$)/;
 

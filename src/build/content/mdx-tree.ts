@@ -63,6 +63,10 @@ const PLACE = / \((\d+):(\d+)-\d+:\d+\)/;
 /** What the parser says for programmers, said for authors. */
 const PLAINER: [RegExp, string][] = [
   [/^Could not parse expression.*/, 'what stands in braces is taken for code, and is none'],
+  [
+    /^Unexpected character `.*` \(.*\) before attribute value.*/,
+    'a number stands in braces, like grid={4}, a text in quotes',
+  ],
   [/^Could not parse import.*/, 'a line that begins with import or export is taken for code'],
 ];
 

@@ -10,6 +10,7 @@ import {
   type YAMLMap,
 } from 'yaml';
 import type { Place } from './content-fault.ts';
+import { yamlFaults, type YamlFault } from './yaml-fault.ts';
 
 /** YAML as a value, with the places of its parts. */
 export interface YamlText {
@@ -18,12 +19,6 @@ export interface YamlText {
   placeOf: (path: readonly PropertyKey[], atKey?: boolean) => Place;
   /** Where in the text the content of a string begins, if it stands there as it is, on one line. */
   textStart: (path: readonly PropertyKey[]) => Place | undefined;
-}
-
-/** What is wrong with YAML, and where. */
-export interface YamlFault extends Place {
-  message: string;
-  hint?: string;
 }
 
 /** Reads YAML; `lineOffset` is the number of lines before it in its file. */
@@ -39,28 +34,13 @@ export function readYaml(
   try {
     const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
     if (document.errors.length) {
-      return {
-        ok: false,
-        faults: document.errors.map(({ message, pos }) => yamlFault(message, place(pos[0]), lineAt(text, pos[0]))),
-      };
+      return { ok: false, faults: yamlFaults(text, document.errors, lineOffset) };
     }
     return { ok: true, yaml: yamlText(document, text, place) };
   } catch (error) {
-    return { ok: false, faults: [yamlFault(error instanceof Error ? error.message : String(error), place(0), '')] };
+    const message = error instanceof Error ? error.message : String(error);
+    return { ok: false, faults: [{ ...place(0), message: `this is not YAML: ${message}` }] };
   }
-}
-
-const lineAt = (text: string, offset: number) =>
-  text.slice(text.lastIndexOf('\n', offset - 1) + 1).split(/\r?\n/, 1)[0];
-
-function yamlFault(message: string, at: Place, line: string): YamlFault {
-  return { ...at, message: `this is not YAML: ${message}`, hint: quoteHint(line) };
-}
-
-/** Sticking text begins with signs that mean something else to YAML. */
-function quoteHint(line: string): string | undefined {
-  const unquoted = /^\s*(-\s+)?([\w-]+:)\s+([^\s'"].*)$/.exec(line);
-  return unquoted ? `put the text in quotes: ${unquoted[2]} "${unquoted[3].replaceAll('"', "'")}"` : undefined;
 }
 
 function yamlText(document: Document.Parsed, text: string, place: (offset: number) => Place): YamlText {
