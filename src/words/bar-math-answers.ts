@@ -3,6 +3,7 @@ import { saySlot, type CountSystem, type Grid, type HandWay, type MeterText, typ
 import { slotNames } from '../core/time/slot-names.ts';
 import { capital, figures, many, oftenSays, spell } from './bar-math.ts';
 import { inSentence } from './labels.ts';
+import { slotWords } from './numbers.ts';
 import type { BarWord } from './labels.ts';
 
 /** The ruler an answer is about. */
@@ -62,14 +63,14 @@ export function startsSay(bar: number, starts: readonly Place[], ruler: RulerSai
 
 /** A count, its number in the bar and its tick. */
 export function countSays(slot: number, tick: number, ruler: RulerSaid): string {
-  const { one } = slotNames(ruler.meter, ruler.grid);
+  const { one } = slotWords(ruler.meter, ruler.grid);
   const count = capital(saySlot(ruler.meter, ruler.grid, slot, ruler.counting));
   return `${count} is ${one} ${slot + 1} of ${ruler.barSlots}, at tick ${figures(tick)}.`;
 }
 
 /** Where one ends who starts on a slot and plays so many. */
 export function endSays(slot: number, length: number, ruler: RulerSaid): string {
-  const names = slotNames(ruler.meter, ruler.grid);
+  const names = slotWords(ruler.meter, ruler.grid);
   const last = slot + length - 1;
   const whole = { ...ruler, bars: Math.floor((last + 1) / ruler.barSlots) + 1 };
   const start = saySlot(ruler.meter, ruler.grid, slot, ruler.counting);
@@ -107,7 +108,7 @@ const perSecond = (times: number): string => {
 
 /** How long a slot and a thirty-second last. */
 export function lengthsSay(grid: Grid, slot: number, thirtySecond: number): string {
-  return `A ${slotNames('4/4', grid).one} lasts ${ms(slot)}, a thirty-second ${ms(thirtySecond)}.`.replace(
+  return `A ${slotWords('4/4', grid).one} lasts ${ms(slot)}, a thirty-second ${ms(thirtySecond)}.`.replace(
     'A eighth',
     'An eighth',
   );
@@ -116,7 +117,7 @@ export function lengthsSay(grid: Grid, slot: number, thirtySecond: number): stri
 /** A flam as a share of the slot; it is never wider than half of what is before it. */
 export function flamSays(flamMs: number, grid: Grid, slot: number): string {
   const share = Math.round((100 * flamMs) / slot);
-  const sum = `A flam of ${ms(flamMs)} is ${figures(share)} % of the ${slotNames('4/4', grid).one}`;
+  const sum = `A flam of ${ms(flamMs)} is ${figures(share)} % of the ${slotWords('4/4', grid).one}`;
   return share > 50
     ? `${sum}: more than half, so it is played at ${ms(slot / 2)}, or the next note would swallow it.`
     : `${sum}.`;

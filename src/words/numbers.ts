@@ -1,4 +1,8 @@
-const WORDS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
+import { slotNames, type SlotNames } from '../core/time/slot-names.ts';
+import type { Grid, MeterText } from '../core/time/units.ts';
+
+const WORDS =
+  'no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'.split(' ');
 
 /**
  * A small number as a word, a larger one in figures.
@@ -6,3 +10,22 @@ const WORDS = 'no one two three four five six seven eight nine ten eleven twelve
  * numberWord(4) // → 'four'
  */
 export const numberWord = (n: number): string => WORDS[n] ?? String(n);
+
+/**
+ * A name that is a number stands in quotation marks, so that nobody counts by it.
+ *
+ * @example quoted('five') // '“five”'
+ */
+export const quoted = (name: string): string => (WORDS.indexOf(name) > 0 ? `“${name}”` : name);
+
+const TUPLETS = new Set(['triplet', 'quintuplet', 'sextuplet', 'septuplet']);
+
+/**
+ * What single slots are called where they are counted. A triplet is three notes, so one slot of it is a partial.
+ *
+ * @example slotWords('4/4', 3).many // 'partials'
+ */
+export function slotWords(meter: MeterText, grid: Grid): SlotNames {
+  const names = slotNames(meter, grid);
+  return TUPLETS.has(names.one) ? { one: 'partial', many: 'partials' } : names;
+}

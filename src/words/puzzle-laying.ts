@@ -23,7 +23,10 @@ export function progressSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], say
   if (left < 0) return `${capital(slotsSay(puzzle, -left))} too many.`;
   if (left === 0) return puzzle.kind === 'missing' ? 'The hole is filled.' : sayBar('The bar is full.', saying.barWord);
   const place = placeSays(puzzle, nextSlot(puzzle, laid), saying);
-  return `${capital(filled ? numberWord(filled) : 'none')} of ${numberWord(puzzle.gap)}. The next cell starts on ${place}; ${slotsSay(puzzle, left)} to go.`;
+  const laidSo = filled
+    ? `${capital(numberWord(filled))} of ${numberWord(puzzle.gap)}. The next`
+    : 'Nothing laid yet. Your first';
+  return `${laidSo} cell starts on ${place}; ${slotsSay(puzzle, left)} to go.`;
 }
 
 /** A laid cell: what it is and where it starts. */

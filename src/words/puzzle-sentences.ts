@@ -17,7 +17,7 @@ import {
 } from '../core/index.ts';
 import { inSentence, sayBar } from './labels.ts';
 import type { BarWord } from './labels.ts';
-import { numberWord } from './numbers.ts';
+import { numberWord, quoted, slotWords } from './numbers.ts';
 
 /** What sentences need besides the puzzle: how the school counts, its word for a bar, and names of cells. */
 export interface Saying {
@@ -28,13 +28,13 @@ export interface Saying {
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const named = (name: string): string => `the ${name}`;
+const named = (name: string): string => `the ${quoted(name)}`;
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth']; // prettier-ignore
 const HANDS = { R: 'right', L: 'left' };
 
 /** Slots as the trade names them: "one sixteenth", "three sixteenths". */
 function slotsSay({ meter, grid }: Puzzle, count: number): string {
-  const { one, many } = slotNames(meter, grid);
+  const { one, many } = slotWords(meter, grid);
   return `${numberWord(count)} ${count === 1 ? one : many}`;
 }
 
@@ -79,10 +79,16 @@ function cardOf(puzzle: Puzzle, saying: Saying): CardWords {
   }
 }
 
+/** " in triplets", where a slot is called a partial and the word would be missing. */
+function tupletsSay({ meter, grid }: Puzzle): string {
+  const { many } = slotNames(meter, grid);
+  return slotWords(meter, grid).many === many ? '' : ` in ${many}`;
+}
+
 function layTask(puzzle: LayPuzzle): string {
   const { meter, slots, barSlots, gap, kind } = puzzle;
   const bars = slots / barSlots;
-  const whole = bars === 1 ? `A bar of ${meter}` : `${capital(numberWord(bars))} bars of ${meter}`;
+  const whole = `${bars === 1 ? 'A bar' : `${capital(numberWord(bars))} bars`} of ${meter}${tupletsSay(puzzle)}`;
   if (kind === 'missing') return `${whole} with a hole of ${slotsSay(puzzle, gap)}. Fill it from the shelf.`;
   if (kind === 'ear') return `${whole}, ${slotsSay(puzzle, slots)}. Hear it, and lay what you hear.`;
   return `${whole}: ${slotsSay(puzzle, slots)}. Fill ${bars === 1 ? 'it' : 'them'} from the shelf.`;
@@ -121,14 +127,15 @@ export function limitSays({ uses }: LayPuzzle, cell: string): string {
   return limit.min === limit.max ? times(limit.max) : `at most ${times(limit.max)}`;
 }
 
-function startTask({ ask, cells, pickup }: StartPuzzle, { nameOf }: Saying): string {
-  const early = pickup ? ' It starts before beat 1.' : '';
+function startTask(puzzle: StartPuzzle, { nameOf }: Saying): string {
+  const { ask, cells, pickup } = puzzle;
+  const early = pickup ? ` The first cell starts ${slotsSay(puzzle, pickup)} before beat 1.` : '';
   return `On which count does the ${ORDINALS[ask] ?? `number ${ask + 1}`} cell, ${named(nameOf(cells[ask].id))}, start?${early}`;
 }
 
 function resolvesTask(puzzle: ResolvesPuzzle, { nameOf }: Saying): string {
   const { cell, meter } = puzzle;
-  return `${capital(named(nameOf(cell.id)))}, ${slotsSay(puzzle, cell.slots)} long, goes round and round in ${meter}. After how many bars does it start on beat 1 again?`;
+  return `${capital(named(nameOf(cell.id)))}, ${slotsSay(puzzle, cell.slots)} long, goes round and round in ${meter}${tupletsSay(puzzle)}. After how many bars does it start on beat 1 again?`;
 }
 
 function whichTask({ about, ask }: WhichPuzzle, { nameOf }: Saying): string {
@@ -230,9 +237,9 @@ export function hintSays(puzzle: LayPuzzle, hint: LayHint, saying: Saying): stri
 function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
   switch (hint.hint) {
     case 'count':
-      return `count first: ${hint.filled ? numberWord(hint.filled) : 'none'} of ${numberWord(hint.of)} ${hint.filled === 1 ? 'is' : 'are'} filled, and the next cell starts on ${placeSays(puzzle, hint.next, saying)}.`;
+      return `count first: ${filledSays(hint)} starts on ${placeSays(puzzle, hint.next, saying)}.`;
     case 'left':
-      return `${slotsSay(puzzle, hint.left)} ${hint.left === 1 ? 'is' : 'are'} left. Short enough: ${inSentence(hint.fitting.map(saying.nameOf), 'or')}.`;
+      return `${slotsSay(puzzle, hint.left)} ${hint.left === 1 ? 'is' : 'are'} left. ${fittingSays(puzzle, hint.fitting, saying)}`;
     case 'cell':
       return `lay ${named(saying.nameOf(hint.cell))} next.`;
     case 'back':
@@ -242,9 +249,23 @@ function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
   }
 }
 
+const filledSays = ({ filled, of }: { filled: number; of: number }): string =>
+  filled
+    ? `${numberWord(filled)} of ${numberWord(of)} ${filled === 1 ? 'is' : 'are'} filled, and the next cell`
+    : `nothing is laid yet, ${numberWord(of)} are to be filled, and your first cell`;
+
+/** Which cells are short enough, where not all of them are. */
+function fittingSays({ shelf }: LayPuzzle, fitting: readonly string[], { nameOf }: Saying): string {
+  if (fitting.length === shelf.length) return 'Every cell on the shelf is short enough.';
+  return `Short enough: ${inSentence(
+    fitting.map((cell) => quoted(nameOf(cell))),
+    'or',
+  )}.`;
+}
+
 /** Another answer that would have been right. */
 export const anotherSays = (cells: readonly string[], { nameOf }: Saying): string =>
-  `Another: ${cells.map(nameOf).join(', ')}.`;
+  `Another: ${cells.map((cell) => quoted(nameOf(cell))).join(', ')}.`;
 
 /** What is said of a right answer: whether there were others. */
 export function puzzleRightSays(puzzle: Puzzle): string {
@@ -257,7 +278,7 @@ export function puzzleRightSays(puzzle: Puzzle): string {
 
 /** An answer in words: the cells by name, or the count, the bars, the one of two. */
 export function answerSays(puzzle: Puzzle, answer: readonly string[] | number, saying: Saying): string {
-  if (typeof answer !== 'number') return answer.map(saying.nameOf).join(', ');
+  if (typeof answer !== 'number') return answer.map((cell) => quoted(saying.nameOf(cell))).join(', ');
   if (puzzle.kind === 'resolves')
     return answer === 1 ? sayBar('one bar', saying.barWord) : sayBar(`${numberWord(answer)} bars`, saying.barWord);
   if (puzzle.kind === 'which') return answer === 1 ? 'the first' : 'the second';

@@ -44,10 +44,10 @@ test('a bar that is short is told where it stops, and how much is left', async (
   const puzzle = makePuzzle('fill', NUMBER);
   await lay(page, puzzle.solution[0]);
   await expect(page.locator('.progress')).toHaveText(
-    'Two of 16. The next cell starts on the & of 1; 14 sixteenths to go.',
+    'Two of sixteen. The next cell starts on the & of 1; fourteen sixteenths to go.',
   );
   await check(page).click();
-  await expect(say(page)).toContainText('14 sixteenths short: the & of 1 is the first that is empty.');
+  await expect(say(page)).toContainText('Fourteen sixteenths short: the & of 1 is the first that is empty.');
 });
 
 test('another order that keeps to the card is right too, and one more is shown', async ({ page }) => {
@@ -90,7 +90,7 @@ test('hints say the count, then what is left, then a cell, until it is right', a
   await open(page, 'fill');
   const hint = page.getByRole('button', { name: 'A hint' });
   await hint.click();
-  await expect(say(page)).toContainText('Count first: none of 16 are filled');
+  await expect(say(page)).toContainText('Count first: nothing is laid yet, sixteen are to be filled');
   await hint.click();
   await expect(say(page)).toContainText('16 sixteenths are left');
   await hint.click();

@@ -50,7 +50,7 @@ test('a sticking is tried: what is wrong is said with its place, what is right i
   await expect(here.locator('pre')).toHaveText(/R L X L\n\s+\^/);
   await here.getByLabel('Sticking').fill('{R LL R}4');
   await here.getByLabel('Slots a beat').selectOption('3');
-  await expect(says).toHaveText('Fills one bar: 12 triplets.');
+  await expect(says).toHaveText('Fills one bar: 12 partials.');
   await expect(here.locator('svg.beat')).toHaveCount(4);
   await expect(here.locator('pre')).toHaveText('<Bar sticking="{R LL R}4" meter="4/4" grid={3} />');
   await here.getByRole('button', { name: /Play/ }).click();

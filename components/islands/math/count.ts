@@ -2,7 +2,7 @@ import { countNames, slotOfCount, slotOfTick, slotTicks } from '../../../src/cor
 import type { Grid, MeterText } from '../../../src/core/index.ts';
 import { countSays, endSays, type RulerSaid } from '../../../src/words/bar-math-answers.ts';
 import { many } from '../../../src/words/bar-math.ts';
-import { slotNames } from '../../../src/core/time/slot-names.ts';
+import { slotWords } from '../../../src/words/numbers.ts';
 import { countsOf, reading, rulerSaid, type Reading } from './read.ts';
 import type { Answer, Inputs, SumProps } from './types.ts';
 
@@ -58,7 +58,7 @@ function slotAtTick(read: Reading, meter: MeterText, grid: Grid, barSlots: numbe
   if (tick === undefined) return undefined;
   const { slot, after } = slotOfTick(meter, grid, tick);
   if (after === 0) return slot;
-  const { one } = slotNames(meter, grid);
+  const { one } = slotWords(meter, grid);
   return read.refuse(
     'at',
     `No ${one} starts there: it is ${after} ${many(after, 'tick')} after the ${one} at ${slot * length}.`,
@@ -67,7 +67,7 @@ function slotAtTick(read: Reading, meter: MeterText, grid: Grid, barSlots: numbe
 
 function drawn(slot: number, length: number, ruler: RulerSaid) {
   const { grid, barSlots, meter } = ruler;
-  const names = slotNames(meter, grid);
+  const names = slotWords(meter, grid);
   const end = slot + length;
   const name = `${length} ${many(length, names.one, names.many)}`;
   const cells = length

@@ -1,4 +1,5 @@
-import { faultText, perform, readMeter, readPhrase, slotNames, type Timeline } from '../../../src/core/index.ts';
+import { faultText, perform, readMeter, readPhrase, type Timeline } from '../../../src/core/index.ts';
+import { slotWords } from '../../../src/words/numbers.ts';
 import { fillsSay } from '../../../src/words/write.ts';
 
 /** What becomes of a text: a bar or more, with the line to put into a lesson, or what is wrong with it and where. */
@@ -22,6 +23,6 @@ export function tried(text: string, meter: string, grid: number): Tried {
 
 function filled(timeline: Timeline, text: string, meter: string, grid: number): Tried {
   const slots = timeline.bars.reduce((sum, bar) => sum + bar.slots, 0);
-  const says = fillsSay(timeline.bars.length, slots, slotNames(meter, grid).many);
+  const says = fillsSay(timeline.bars.length, slots, slotWords(meter, grid).many);
   return { ok: true, timeline, says, source: `<Bar sticking="${text.trim()}" meter="${meter}" grid={${grid}} />` };
 }
