@@ -21,7 +21,7 @@ function withoutEmptyWarnings(level, log, handler) {
 }
 
 /** Folders whose files do nothing when they are loaded: a page that needs one function of theirs loads no more. */
-const PURE = { test: /\/src\/(core|curriculum|words)\//, sideEffects: false };
+const PURE = { test: /\/src\/(core|curriculum|storage|words)\//, sideEffects: false };
 /** Svelte's own modules do nothing either; unless told so, the bundler loads every piece of it for the sake of order. */
 const PURE_TOO = { test: /svelte.src.(internal.client|index-client|legacy)/, sideEffects: false };
 
@@ -33,15 +33,23 @@ const SELDOM =
   /svelte.src.internal.client.(dom.(blocks.(each|html|key|await|svelte)|elements.(bindings.(?!this)|custom|style|trans|act|att\w+ments))|reactivity.store)/;
 /** Its door leads everywhere: grouped, it would bring all the rest. */
 const DOOR = /svelte.src.internal.client.index/;
+/** What every island needs of Svelte. */
+const BASE = /svelte.src.(internal|index-client)|@astrojs.svelte.dist.client/;
 
 /**
  * Svelte in two pieces, so that what one island needs is not loaded for every other; and the controls in one, which in
  * many small files would weigh half a kilobyte more.
  */
 const PIECES = [
-  { name: 'svelte', priority: 2, test: (id) => /svelte.src.internal/.test(id) && !SELDOM.test(id) && !DOOR.test(id) },
+  { name: 'svelte', priority: 2, test: (id) => BASE.test(id) && !SELDOM.test(id) && !DOOR.test(id) },
   { name: 'svelte-lists', priority: 1, test: SELDOM },
   { name: 'controls', test: /components.controls.(?!BarRuler)\w+\.svelte/ },
+  { name: 'labels', priority: 1, test: /src.words.labels\.ts/ },
+  { name: 'storage', priority: 1, test: /src.storage.(shape|store|keys)\.ts/ },
+  {
+    name: 'playing',
+    test: /islands.player.(about|again|memory|props)\.ts|words.player\.ts|src.audio.(player|house|pulse)\.ts/,
+  },
 ];
 
 /** One face of a font, from its package: the Latin letters, every weight. */

@@ -92,6 +92,7 @@ const PLAY = {
   pickStroke: 'Which stroke?',
   pickHeard: 'Which one is it?',
   forgetful: 'This browser does not let the site remember what you answered. It holds until you leave the page.',
+  open: 'Solve it here',
   loading: 'Loading the puzzle …',
   failed: 'The puzzle did not load: the connection may be gone. Press again to try again.',
   instead: 'Here is another one instead.',
