@@ -43,7 +43,7 @@ export const MISS_SAYS = {
   'diddles-as-one': 'A diddle is two strokes.',
   'both-left-out': 'Have you counted the grace notes, and both strokes of each diddle?',
   'seam-left-out': 'And when the bar goes round? Look at its end and its beginning together.',
-  'cells-for-slots': 'That is how many cells fit. What is left after them?',
+  'cells-for-slots': 'That is how often it fits. What is left after that?',
   'slots-for-cells': 'That is what is left over. How many cells stand before it?',
   'cells-for-bars': 'So many cells, yes. How many bars do they fill?',
   'bars-for-cells': 'So many bars, yes. How many cells stand in them?',
