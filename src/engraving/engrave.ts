@@ -69,7 +69,7 @@ function prepare(timeline: Timeline, options: EngraveOptions): Piece {
   const bars = writeBars(scoreBars(timeline), timeline.strokes, options.diddles === 'slash');
   const labels = options.counts === false ? [] : countLabels(bars, options.counts);
   const spacing = spacingOf(bars, labels);
-  const layouts = layoutsOf(bars, spacing.unit);
+  const layouts = layoutsOf(bars, spacing.unit, spacing.apart);
   const used = new Set<string>();
   return {
     staff,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { engrave } from '../../src/engraving/index.ts';
 import { layoutsOf } from '../../src/engraving/layout/lines.ts';
-import { fittedName, wholeNames } from '../../src/engraving/layout/names.ts';
+import { fittedName, nameSize, nameWidth, wholeNames } from '../../src/engraving/layout/names.ts';
 import { CASES } from './cases.ts';
 
 const UNIT = 10080;
@@ -37,6 +37,11 @@ describe('whole beats a line', () => {
     expect(choices(bar(1, four), bar(2, [1, 1, 1]))).not.toContain('pairs 8: 0');
   });
 
+  it('puts no two bars on one line that are kept apart', () => {
+    const bars = [bar(1, [1, 1, 1, 1]), bar(2, [1, 1, 1, 1])];
+    expect(layoutsOf(bars, UNIT, true).map(({ kind }) => kind)).not.toContain('pairs');
+  });
+
   it('hangs a pickup before bar 1', () => {
     expect(choices(bar(0, [1]), bar(1, [1, 1, 1, 1])).slice(-1)).toEqual(['hangs 5: 0']);
   });
@@ -53,8 +58,20 @@ describe('names over brackets', () => {
 
   it('shortens a name, and leaves it out where four letters do not fit', () => {
     expect(fittedName('paradiddle', 200)).toBe('paradiddle');
-    expect(fittedName('paradiddle', 50)).toBe('parad…');
+    expect(fittedName('paradiddle', 50)).toBe('paradi…');
+    expect(fittedName('six stroke roll', 60)).toBe('six stro…');
     expect(fittedName('paradiddle', 20)).toBe('');
+  });
+
+  it('takes narrow letters for narrow', () => {
+    expect(nameWidth('ill', 13)).toBeLessThan(nameWidth('mow', 13) / 2);
+  });
+
+  it('are smaller, all of them, where that keeps one whole', () => {
+    const room = nameWidth('paradiddle', 12) + 4 - 2 * 14;
+    expect(nameSize([named(0, room, 'paradiddle')])).toBe(11.5);
+    expect(nameSize([named(0, 2 * room, 'paradiddle')])).toBe(13);
+    expect(nameSize([named(0, 30, 'paradiddle')])).toBe(13);
   });
 
   it('lets a short name stand out over its bracket where nothing is in its way', () => {

@@ -6,7 +6,7 @@ const sheet = readFileSync(new URL('../../src/styles/score.css', import.meta.url
 
 /** The font size that the style sheet gives a kind of text, in drawing pixels. */
 const sizeOf = (type: string): number =>
-  Number(new RegExp(`\\.score \\.${type} \\{\\s*font-size: ([\\d.]+)px`).exec(sheet)?.[1]);
+  Number(new RegExp(`\\.score \\.${type.replace('.', '\\.')} \\{\\s*font-size: ([\\d.]+)px`).exec(sheet)?.[1]);
 
 /** CSS pixels to a drawing pixel at the least: a column of `--unit` tens is never narrower than half a rem for each. */
 const LEAST = 8 / 10;
@@ -18,6 +18,7 @@ describe('the style sheet and the drawing', () => {
     ['count', SIZE.count],
     ['beat-count', SIZE.beat],
     ['name', SIZE.name],
+    ['name.small', SIZE.smallName],
   ] as const)('agree on the size of %s', (type, size) => {
     expect(sizeOf(type)).toBe(size);
   });
@@ -26,6 +27,7 @@ describe('the style sheet and the drawing', () => {
     expect(sheet).toContain('font-size: calc(var(--unit) * 0.5rem)');
     expect(sheet).toMatch(/--u: clamp\(\s*1em,/);
     expect(sizeOf('hand') * LEAST).toBeGreaterThanOrEqual(12);
+    expect(sizeOf('name.small') * LEAST).toBeGreaterThanOrEqual(9);
     expect(sizeOf('grace') * LEAST).toBeGreaterThanOrEqual(9);
   });
 });

@@ -4,6 +4,7 @@ import type { BracketPart } from '../layout/brackets.ts';
 import { graceCount } from '../layout/columns.ts';
 import type { CountLabel } from '../layout/counts.ts';
 import type { Rows } from '../layout/rows.ts';
+import { SIZE } from '../layout/sizes.ts';
 import { holds } from '../rhythm/fragments.ts';
 import { letterOf } from '../letters.ts';
 import { graceX, soundingStrokes, widthOf, xAt, type Desk } from './music.ts';
@@ -85,7 +86,7 @@ function bracketLine({ left, right, opens, closes }: BracketPart, { bracket }: R
   return line('cell', `${start}H${num(right)}${closes ? `V${num(bracket + HOOK)}` : ''}`);
 }
 
-function nameText({ text: words, x, at }: BracketPart['names'][number], { name }: Rows): string {
+function nameText({ text: words, size, x, at }: BracketPart['names'][number], { name }: Rows): string {
   const shown = at ? ` data-at="${at.join(' ')}"` : '';
-  return text('name', shown, x, name, words);
+  return text(size < SIZE.name ? 'name small' : 'name', shown, x, name, words);
 }

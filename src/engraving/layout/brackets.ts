@@ -2,7 +2,7 @@ import type { Ticks, Timeline } from '../../core/index.ts';
 import type { WrittenBar, WrittenFragment } from '../rhythm/voice.ts';
 import { columnsOf } from './columns.ts';
 import type { Layout } from './lines.ts';
-import { fittedName, wholeNames, type Named } from './names.ts';
+import { fittedName, nameSize, wholeNames, type Named } from './names.ts';
 import { SIZE } from './sizes.ts';
 import type { Spacing } from './spacing.ts';
 
@@ -18,6 +18,7 @@ export interface BracketPart {
 /** A name over a bracket, and the layouts in which it is shown there, by columns; nothing for all of them. */
 export interface BracketName {
   text: string;
+  size: number;
   x: number;
   at?: number[];
 }
@@ -90,21 +91,30 @@ const endsOf = ({ left, right, width, over }: Seen): [number, number] => [
 const widthOf = (seen: Seen): number => endsOf(seen)[1] - endsOf(seen)[0];
 
 /** The name over a part of a bracket that a line breaks: where it fits, and shortened over the widest part. */
-function partName(seen: Seen, widest: boolean, name: string): string {
-  const own = fittedName(name, widthOf(seen) - GAP);
+function partName(seen: Seen, widest: boolean, name: string, size: number): string {
+  const own = fittedName(name, widthOf(seen) - GAP, size);
   return own === name || widest ? own : '';
 }
 
+/** What a bracket is called, whole and not, and the layouts in which a line does not break it, and does. */
+interface Naming {
+  whole: string;
+  name: string;
+  size: number;
+  unbroken: Layout[];
+  broken: Layout[];
+}
+
 /** The name over a whole bracket, in the fragment its middle is in, and over its parts where a line breaks it. */
-function namesOf(seen: Seen, widest: boolean, whole: string, name: string, unbroken: Layout[], broken: Layout[]) {
+function namesOf(seen: Seen, widest: boolean, { whole, name, size, unbroken, broken }: Naming): BracketName[] {
   const middle = (seen.left + seen.right) / 2;
   const columns = (layouts: Layout[]): number[] => layouts.map((layout) => layout.columns);
   const all: BracketName[] = [];
   if (whole && unbroken.length && middle >= 0 && middle < seen.width)
-    all.push({ text: whole, x: middle, at: broken.length ? columns(unbroken) : undefined });
-  const own = broken.length ? partName(seen, widest, name) : '';
+    all.push({ text: whole, size, x: middle, at: broken.length ? columns(unbroken) : undefined });
+  const own = broken.length ? partName(seen, widest, name, size) : '';
   const [from, to] = endsOf(seen);
-  if (own) all.push({ text: own, x: (from + to) / 2, at: columns(broken) });
+  if (own) all.push({ text: own, size, x: (from + to) / 2, at: columns(broken) });
   return all;
 }
 
@@ -123,7 +133,8 @@ export function bracketsOf(
 ): Map<WrittenFragment, BracketPart[]> {
   const fragments = bars.flatMap((bar) => bar.fragments);
   const all = bracketsInPiece(timeline, names, bars, spacing);
-  const whole = wholeNames(all);
+  const size = nameSize(all);
+  const whole = wholeNames(all, size);
   const parts = new Map(fragments.map((fragment) => [fragment, [] as BracketPart[]]));
   all.forEach((named, i) => {
     const seen = seenIn(named, fragments, spacing);
@@ -132,7 +143,8 @@ export function bracketsOf(
     const unbroken = layouts.filter((layout) => !isBroken(layout));
     const most = Math.max(...seen.map(widthOf));
     for (const one of seen) {
-      const over = namesOf(one, widthOf(one) === most, whole[i], named.name, unbroken, broken);
+      const naming = { whole: whole[i], name: named.name, size, unbroken, broken };
+      const over = namesOf(one, widthOf(one) === most, naming);
       parts.get(one.fragment)!.push(partOf(one, over));
     }
   });

@@ -56,9 +56,13 @@ function startsOf(bars: readonly BarWidths[], columns: number, kind: Layout['kin
 
 /**
  * The ways a piece may be broken into lines, the narrowest first. A pickup hangs before bar 1 where there is room, and two
- * bars share a line where all are alike.
+ * bars share a line where all are alike and are not to be kept `apart`.
  */
-export function layoutsOf(bars: readonly { number: number; fragments: readonly Fragment[] }[], unit: Ticks): Layout[] {
+export function layoutsOf(
+  bars: readonly { number: number; fragments: readonly Fragment[] }[],
+  unit: Ticks,
+  apart = false,
+): Layout[] {
   const widths = bars.map((bar) => ({
     pickup: bar.number === 0,
     widths: bar.fragments.map((fragment) => fragment.ticks / unit),
@@ -74,7 +78,7 @@ export function layoutsOf(bars: readonly { number: number; fragments: readonly F
   const full = sizes[sizes.length - 1];
   const hang = widths[0].pickup ? sum(widths[0].widths) : 0;
   if (hang && full + hang <= MAX_COLUMNS) layouts.push(layout(full + hang, 'hangs'));
-  const alike = widths.every((bar) => bar.widths.join() === longest.join());
+  const alike = !apart && widths.every((bar) => bar.widths.join() === longest.join());
   if (alike && widths.length > 1 && 2 * full <= MAX_COLUMNS) layouts.push(layout(2 * full, 'pairs'));
   return layouts.filter(({ columns }) => columns <= MAX_COLUMNS || columns === sizes[0]);
 }

@@ -7,6 +7,8 @@ export const SIZE = {
   count: 13,
   beat: 15,
   name: 13,
+  /** Names where the cells are short. */
+  smallName: 11.5,
   /** Half a note head. */
   head: 6,
   /** A flag beyond its stem. */

@@ -15,12 +15,20 @@ export interface Spacing {
   tens: number;
   /** How far the bar line stands beyond its picture's edge, by number of bar: into the room before the next note. */
   over: ReadonlyMap<number, number>;
+  /** Whether no bar may follow another on a line: there is no room for the next bar's first note beside this one's last. */
+  apart: boolean;
 }
 
 /** Room between a bar line and what stands after it. */
 const AFTER_BAR_LINE = 4;
 /** Room between the last note of a bar and its bar line. */
 const BEFORE_BAR_LINE = 5;
+/** Room between the last mark of a bar's ruler and its end. */
+const AFTER_MARK = 9;
+/** The most a bar line stands beyond a picture that ends its line: what the style sheet leaves there. */
+const MOST_OVER = 20;
+/** So much narrower must a piece be for its bars to be kept on lines of their own (ours). */
+const WORTH_IT = 0.85;
 /** No note is nearer to the next one than this, middle to middle. */
 const NEAREST = 20;
 /** Least width of a quarter by the slots in it, so that a plain bar is not cramped (ours). */
@@ -43,64 +51,89 @@ function padFor(bars: readonly WrittenBar[], columns: Column[][]): number {
 }
 
 /** Pixels a tick that two neighbours need. */
-const apart = (room: number, ticks: Ticks): number => room / ticks;
+const perTick = (room: number, ticks: Ticks): number => room / ticks;
 
 function needOfColumns(columns: Column[]): number[] {
   return columns.slice(1).map((column, i) => {
     const room = Math.max(NEAREST, columns[i].right + SIZE.air + column.left);
-    return apart(room, column.tick - columns[i].tick);
+    return perTick(room, column.tick - columns[i].tick);
   });
 }
 
+/** What stands last in a bar: a note or a mark of the ruler, and how far behind it the bar line is. */
+interface Last {
+  tick: Ticks;
+  reach: number;
+}
+
+function lastsOf(bar: WrittenBar, columns: Column[], labels: readonly CountLabel[]): Last[] {
+  const end = bar.tick + bar.ticks;
+  const column = columns[columns.length - 1];
+  const mark = labels.findLast(({ tick }) => tick >= bar.tick && tick < end);
+  const note = column && { tick: column.tick, reach: Math.max(column.right, column.flag) + BEFORE_BAR_LINE };
+  return [note, mark && { tick: mark.tick, reach: AFTER_MARK }].filter((last) => last !== undefined);
+}
+
+/** The piece as its spacing sees it; the columns and what is last, bar by bar. */
+interface Spaced {
+  bars: readonly WrittenBar[];
+  columns: Column[][];
+  lasts: Last[][];
+  pad: number;
+}
+
 /** Room that a bar line may take beyond the edge of its picture: up to the next bar's first note, or the end of the line. */
-function roomsOver(columns: Column[][], bars: readonly WrittenBar[], pad: number): number[] {
+function roomsOver({ bars, columns, pad }: Spaced, apart: boolean): number[] {
   return bars.map((bar, i) => {
-    const next = columns[i + 1]?.[0];
-    const left = next && next.tick === bar.tick + bar.ticks ? next.left : SIZE.head;
+    const next = apart && bar.number > 0 ? undefined : columns[i + 1]?.[0];
+    if (!next) return Math.max(0, Math.min(MOST_OVER, pad - SIZE.head - AFTER_BAR_LINE));
+    const left = next.tick === bar.tick + bar.ticks ? next.left : SIZE.head;
     return Math.max(0, pad - left - AFTER_BAR_LINE);
   });
 }
 
-const lastRight = (own: Column[]): number => Math.max(own[own.length - 1].right, own[own.length - 1].flag);
-
-function needOfBarEnds(bars: readonly WrittenBar[], columns: Column[][], pad: number): number[] {
-  const rooms = roomsOver(columns, bars, pad);
-  return columns.flatMap((own, i) => {
-    if (own.length === 0) return [];
-    const end = bars[i].tick + bars[i].ticks;
-    return [apart(lastRight(own) + BEFORE_BAR_LINE + pad - rooms[i], end - own[own.length - 1].tick)];
+function needOfBarEnds(spaced: Spaced, apart: boolean): number[] {
+  const rooms = roomsOver(spaced, apart);
+  return spaced.lasts.flatMap((lasts, i) => {
+    const end = spaced.bars[i].tick + spaced.bars[i].ticks;
+    return lasts.map(({ tick, reach }) => perTick(reach + spaced.pad - rooms[i], end - tick));
   });
 }
 
-/** How far each bar line has to stand beyond its edge, so that it clears the last note. */
-function overEdges(bars: readonly WrittenBar[], columns: Column[][], pad: number, pixels: number): Map<number, number> {
-  const over = columns.map((own, i): [number, number] => {
-    if (own.length === 0) return [bars[i].number, 0];
-    const last = (bars[i].tick + bars[i].ticks - own[own.length - 1].tick) * pixels - pad;
-    return [bars[i].number, Math.max(0, lastRight(own) + BEFORE_BAR_LINE - last)];
-  });
-  return new Map(over);
+/** How far each bar line has to stand beyond its edge, so that it clears what is last. */
+function overEdges({ bars, lasts, pad }: Spaced, pixels: number): Map<number, number> {
+  return new Map(
+    bars.map((bar, i) => {
+      const end = bar.tick + bar.ticks;
+      const over = lasts[i].map(({ tick, reach }) => reach + pad - (end - tick) * pixels);
+      return [bar.number, Math.max(0, ...over)];
+    }),
+  );
 }
 
 function needOfCounts(labels: readonly CountLabel[]): number[] {
   const width = (label: CountLabel): number => textWidth(label.text, label.strong ? SIZE.beat : SIZE.count);
   return labels.slice(1).map((label, i) => {
     const room = (width(labels[i]) + width(label)) / 2 + SIZE.air;
-    return apart(room, label.tick - labels[i].tick);
+    return perTick(room, label.tick - labels[i].tick);
   });
 }
 
 const floorOf = (bar: WrittenBar): number =>
   QUARTER[Math.min(QUARTER.length, Math.ceil(TICKS_PER_QUARTER / bar.slotTicks)) - 1] / TICKS_PER_QUARTER;
 
-/** The spacing of a piece: wide enough everywhere for its tightest place. */
-export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLabel[]): Spacing {
-  const columns = bars.map(columnsOf);
-  const pad = padFor(bars, columns);
+/** Columns that may stand side by side on a line: those of a bar, and of a pickup and bar 1. */
+function runsOf({ bars, columns }: Spaced, apart: boolean): Column[][] {
+  if (!apart) return [columns.flat()];
+  return bars[0].number === 0 ? [columns.slice(0, 2).flat(), ...columns.slice(2)] : columns;
+}
+
+function spacingWith(spaced: Spaced, labels: readonly CountLabel[], apart: boolean): Spacing {
+  const { bars, pad } = spaced;
   const whole = unitOf(bars.flatMap((bar) => bar.fragments));
   const least = Math.max(
-    ...needOfColumns(columns.flat()),
-    ...needOfBarEnds(bars, columns, pad),
+    ...runsOf(spaced, apart).flatMap(needOfColumns),
+    ...needOfBarEnds(spaced, apart),
     ...needOfCounts(labels),
     ...bars.map(floorOf),
   );
@@ -108,5 +141,18 @@ export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLab
   const unit = whole / 2 ** Math.max(0, Math.ceil(Math.log2(perBeat)));
   const tens = Math.ceil((least * unit) / 10 - 1e-9);
   const pixels = (tens * 10) / unit;
-  return { pad, pixels, unit, tens, over: overEdges(bars, columns, pad, pixels) };
+  return { pad, pixels, unit, tens, over: overEdges(spaced, pixels), apart };
+}
+
+/**
+ * The spacing of a piece: wide enough everywhere for its tightest place. Where that is between two bars, such as a diddle
+ * and a flam, each bar has a line of its own, so that the whole piece is not stretched for it.
+ */
+export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLabel[]): Spacing {
+  const columns = bars.map(columnsOf);
+  const lasts = bars.map((bar, i) => lastsOf(bar, columns[i], labels));
+  const spaced = { bars, columns, lasts, pad: padFor(bars, columns) };
+  const together = spacingWith(spaced, labels, false);
+  const apart = spacingWith(spaced, labels, true);
+  return apart.pixels < together.pixels * WORTH_IT ? apart : together;
 }
