@@ -17,7 +17,7 @@ function handles(figure: Locator) {
     faster: figure.getByRole('button', { name: 'faster by one' }),
     ruler: figure.getByRole('slider', { name: 'tempo' }),
     more: figure.locator('summary', { hasText: 'More' }),
-    status: figure.getByRole('status'),
+    status: figure.locator('form.player').getByRole('status'),
     choice: (group: string, name: string) =>
       figure.getByRole('group', { name: group, exact: true }).getByRole('radio', { name }),
     score: figure.locator('.score').last(),
