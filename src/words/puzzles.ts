@@ -25,7 +25,7 @@ const KINDS = {
   start: {
     title: 'Where does it start',
     idea: 'Cells in a row, and one of them is asked for: on which count does it begin?',
-    how: 'Add up the cells before it. What is more than a beat is counted off in beats first.',
+    how: 'Add up the slots of the cells before it. Take away whole beats as you count, and name the place where you stop.',
   },
   fix: {
     title: 'Fix the sticking',

@@ -92,14 +92,14 @@ test('hints say the count, then what is left, then a cell, until it is right', a
   await hint.click();
   await expect(say(page)).toContainText('Count first: nothing is laid yet, sixteen are to be filled');
   await hint.click();
-  await expect(say(page)).toContainText('16 sixteenths are left');
+  await expect(say(page)).toContainText('Sixteen sixteenths are left');
   await hint.click();
   await expect(say(page)).toContainText('Lay the double next.');
 });
 
 test('an address that is no puzzle is told so, and there is one instead', async ({ page }) => {
   await open(page, 'fill', '0');
-  await expect(page.getByRole('alert')).toContainText('puzzles are numbered from 1');
+  await expect(page.getByRole('alert')).toContainText('Puzzles are numbered from 1');
   await expect(shelf(page)).toBeVisible();
 });
 

@@ -24,13 +24,13 @@ import { today } from './day.ts';
 import { openStorage, type PuzzleRecord } from '../../../src/storage/index.ts';
 import {
   anotherSays,
-  answerSays,
   hintSays,
   NOTHING_CHOSEN,
   puzzleRightSays,
   puzzleWrongSays,
   type Saying,
 } from '../../../src/words/puzzle-sentences.ts';
+import { shownSays, troubleSays } from '../../../src/words/puzzle-shown.ts';
 
 /** What has just been said of an answer. */
 export interface Verdict {
@@ -131,7 +131,7 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
     const solution = solutionOf(puzzle);
     if (typeof solution === 'number') chosen = solution;
     else if ('shelf' in puzzle) laid = cellsBy(solution);
-    verdict = { kind: 'hint', lines: [answerSays(puzzle, solution, saying)], slots: [] };
+    verdict = { kind: 'hint', lines: [shownSays(puzzle, solution, saying)], slots: [] };
   }
 
   const cellsBy = (ids: readonly string[]): PuzzleCell[] =>
@@ -187,7 +187,7 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
       const text = hash.replace(/^#/, '');
       if (!text) return;
       const read = readPuzzleAddress(text);
-      trouble = read.ok ? '' : `${read.fault.message}.`;
+      trouble = read.ok ? '' : troubleSays(read.fault.message);
       if (read.ok && read.seed !== puzzle.seed) open(read.seed);
     },
     address: (): string => `#${printPuzzleAddress(puzzle.seed)}`,
