@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, readlinkSync, rmSync, symlinkSync } from 'node:fs';
+import { existsSync, readFileSync, readlinkSync, realpathSync, rmSync, symlinkSync } from 'node:fs';
 import { delimiter, resolve } from 'node:path';
 
 /** The oldest Node that runs the TypeScript of this project as it is. */
@@ -86,10 +86,14 @@ function unlink() {
   if (existsSync(LINK) && isBundled(resolve('node_modules/.bin', readlinkSync(LINK)))) rmSync(LINK);
 }
 
-/** True for the Node that came with this project's packages, and for the link to it. */
+/** True for the Node that came with this project's packages, and for a link to it. */
 function isBundled(path) {
-  const node = resolve(path);
-  return node === resolve(LINK) || node === resolve('node_modules', BUNDLED);
+  return real(path) === real(`node_modules/${BUNDLED}`);
+}
+
+/** Where a file lies in the end: node_modules may itself be a link, shared by several copies. */
+function real(path) {
+  return existsSync(path) ? realpathSync(path) : resolve(path);
 }
 
 function versionOf(node) {

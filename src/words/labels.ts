@@ -87,6 +87,17 @@ export function lessonPlace(place: number, of: number): string {
 }
 
 /**
+ * What a lesson says where the school counts in other syllables than its text, each given for one beat; nothing where
+ * they are the same.
+ *
+ * @example countsApart(['1', 'e', '&', 'a'], ['1', 'ta', 'te', 'ta']) // 'This text counts 1 e & a; under the notes stands 1 ta te ta.'
+ */
+export function countsApart(text: readonly string[], notes: readonly string[]): string | undefined {
+  const [said, seen] = [text.join(' '), notes.join(' ')];
+  return said === seen ? undefined : `This text counts ${said}; under the notes stands ${seen}.`;
+}
+
+/**
  * A part's number, and whether it is still to be written.
  *
  * @example partNumber(7, true) // 'Part 7 · coming'

@@ -91,6 +91,21 @@ export const missingSays = (ids: readonly string[]): string =>
   `The notation of ${inSentence(ids)} did not load: the connection may be gone.`;
 
 /**
+ * Where an exercise of a sheet went, told to those who do not see the list.
+ *
+ * @example movedSays('Flam drags, slow', 1, 6) // 'Flam drags, slow: now 2 of 6.'
+ */
+export const movedSays = (title: string, place: number, of: number): string => `${title}: now ${place + 1} of ${of}.`;
+
+/**
+ * That an exercise was taken off a sheet.
+ *
+ * @example removedSays('Flam drags, slow', 5) // 'Flam drags, slow: removed. The sheet has 5.'
+ */
+export const removedSays = (title: string, left: number): string =>
+  `${title}: removed. The sheet has ${left || 'none'}.`;
+
+/**
  * A button of a list, by what it does and to what.
  *
  * @example doTo('up', 'Flam drags, slow') // 'Flam drags, slow: up'

@@ -99,6 +99,7 @@ test('order, title, counts and paper are changed by keyboard and stand in the ad
   await page.keyboard.press('Enter');
   await expect(up).toBeFocused();
   expect(await titles(page)).toEqual([one, three, two]);
+  await expect(page.getByText(`${three}: now 2 of 3.`)).toBeAttached();
   await page.getByRole('button', { name: `${one}: remove` }).press('Enter');
   await expect(articles(page)).toHaveCount(2);
   await expect(page.getByRole('button', { name: `${three}: remove` })).toBeFocused();

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { said } from '../../src/catalogue/said.ts';
-import { sayBar } from '../../src/words/index.ts';
+import { countsApart, sayBar } from '../../src/words/index.ts';
 
 test('sentences of the content say the school’s word; ids, stickings and addresses stay', () => {
   const exercise = {
@@ -26,4 +26,12 @@ test('a bar line is one at every school', () => {
   expect(sayBar('Bar 2 ends at the bar line; bar lines part bars.', 'measure')).toBe(
     'Measure 2 ends at the bar line; bar lines part measures.',
   );
+});
+
+test('a lesson says where its text and its notes count in different syllables, and only there', () => {
+  const text = ['1', 'e', '&', 'a'];
+  expect(countsApart(text, ['1', 'ta', 'te', 'ta'])).toBe(
+    'This text counts 1 e & a; under the notes stands 1 ta te ta.',
+  );
+  expect(countsApart(text, [...text])).toBeUndefined();
 });
