@@ -1,11 +1,8 @@
 import { arrangements, countNames, meterOf, quartersPerMinute, resolution, TICKS_PER_QUARTER } from '../core/index.ts';
-import { countAnswer, no, number, type AnswerResult } from './question-answers.ts';
+import { countAnswer, no, number } from './question-answers.ts';
 import { barAsked, placeAsked } from './question-place.ts';
-import type { QuestionBar } from './questions.ts';
+import type { Compute, QuestionBar } from './question-compute.ts';
 import { cellIds, type QuestionAttributes } from './vocabulary.ts';
-
-/** How an answer is computed from a question and its bar. */
-export type Compute = (question: QuestionAttributes, bar: QuestionBar) => AnswerResult;
 
 /** Slots in as many bars as the question is over. */
 const slotsOver = ({ over = 1 }: QuestionAttributes, { timeline }: QuestionBar): number =>

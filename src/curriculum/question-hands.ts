@@ -1,6 +1,6 @@
 import { hands, motions, type Hand, type Motion, type Stroke, type Ticks, type Timeline } from '../core/index.ts';
 import { countAnswer, handAnswer, no, number, type AnswerResult, type StrokeName } from './question-answers.ts';
-import type { Compute } from './question-cells.ts';
+import type { Compute } from './question-compute.ts';
 import { STROKE_COUNTS } from './question-kinds.ts';
 import { placeAsked, type Found, type Place } from './question-place.ts';
 import { isGrace, isHand, strokesNamed } from './question-strokes.ts';

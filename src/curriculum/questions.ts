@@ -1,4 +1,3 @@
-import type { Phrase, Timeline } from '../core/index.ts';
 import { no, number, type AnswerResult } from './question-answers.ts';
 import {
   barSeconds,
@@ -14,7 +13,6 @@ import {
   slotCount,
   slotName,
   slotsLeft,
-  type Compute,
 } from './question-cells.ts';
 import {
   gap,
@@ -28,18 +26,12 @@ import {
   strokeCount,
   surfaceAt,
 } from './question-hands.ts';
+import type { Compute, QuestionBar } from './question-compute.ts';
 import { QUESTION_RULES, type QuestionKind } from './question-kinds.ts';
 import type { QuestionAttributes } from './vocabulary.ts';
 
 export { answersTaken, answerText, type Answer, type AnswerResult } from './question-answers.ts';
-
-/** The bar a question is about. */
-export interface QuestionBar {
-  phrase: Phrase;
-  timeline: Timeline;
-  /** Length in slots of the cell of that id, undefined where there is none. */
-  cellSlots: (id: string) => number | undefined;
-}
+export type { QuestionBar } from './question-compute.ts';
 
 const COMPUTE: Record<QuestionKind, Compute> = {
   'hand-at': handAt,

@@ -61,14 +61,7 @@ test('pictures, films and things to listen to are no fault where they are there'
 });
 
 test('links to headings, exercises, bars and parts that are there are no fault', () => {
-  const links = [
-    '/lessons/first/#again-1',
-    '#slow',
-    '#bar-shown',
-    '/course/#part-1',
-    '/hearing/#ears--hands',
-    '#page',
-  ];
+  const links = ['/lessons/first/#again-1', '#slow', '#bar-shown', '/course/#part-1', '/hearing/#ears--hands', '#page'];
   const bar = BAR.replace('<Bar ', '<Bar id="shown" ');
   const words = ['## Again', '## Again', bar, '<Exercise id="slow" />', ...links.map((link) => `[there](${link})`)];
   const page = '---\ntitle: Hearing\nidea: Two.\n---\n\n## Ears & hands\n';

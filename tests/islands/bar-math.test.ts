@@ -81,7 +81,7 @@ describe('whatever is typed', () => {
 
 describe('where a school says measure', () => {
   it.each(SUMS)('%s does', (_name, first, answer) => {
-    const bars = 'bars' in first ? { bars: '2' } : {};
+    const bars: Inputs = 'bars' in first ? { bars: '2' } : {};
     expect(told(answer({ ...first, ...bars }, { ...props, barWord: 'measure' }))).not.toMatch(/\bbars?\b/i);
   });
 

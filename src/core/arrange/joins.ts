@@ -2,6 +2,7 @@ import { tooLarge } from './limits.ts';
 import { pairsOf, remember, seamHolds, START, type Memory } from './memory.ts';
 import { mergeAlike } from './merge.ts';
 import type { CellProfile } from './profile.ts';
+import type { Table } from './table.ts';
 import type { ArrangeRequest } from './types.ts';
 
 /** The rules over joins as a machine. Its states, memories, are numbers: 0 is the beginning; -1 is a forbidden join. */
@@ -10,13 +11,6 @@ export interface Joins {
   next(memory: number, cell: number): number;
   /** Whether the phrase may end here. */
   closes(memory: number): boolean;
-}
-
-/** Memories before they are merged: `next` has a row of cells for each. */
-export interface Table {
-  readonly cells: number;
-  readonly next: number[];
-  readonly closes: boolean[];
 }
 
 /** More different memories than this are refused, and more than that are left unmerged: merging would take too long. */

@@ -1,4 +1,4 @@
-import type { Table } from './joins.ts';
+import type { Table } from './table.ts';
 
 /**
  * Puts together all memories after which the same cells may follow, for ever (Moore's reduction of a machine, 1956). What
