@@ -11,4 +11,4 @@ export * from './practice.ts';
 export * from './specimens.ts';
 export * from './rudiments.ts';
 export * from './puzzles.ts';
-export * from './counting.ts';
+export * from './lesson-heading.ts';
