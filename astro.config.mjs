@@ -4,6 +4,7 @@ import sitemap from '@astrojs/sitemap';
 import svelte from '@astrojs/svelte';
 import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
+import { keptStyles } from './src/build/kept-styles.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
 import { listedPages } from './src/build/listed.ts';
 import { readSchool } from './src/build/school.ts';
@@ -115,6 +116,7 @@ export default defineConfig({
   security: { csp },
   fonts,
   vite: {
+    plugins: [keptStyles()],
     build: {
       rolldownOptions: {
         onLog: withoutEmptyWarnings,

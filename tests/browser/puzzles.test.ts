@@ -135,6 +135,16 @@ test('the list of what was answered can be saved', async ({ page }) => {
   expect((await saved).suggestedFilename()).toBe('puzzles.csv');
 });
 
+test('the puzzle of a lesson opens where it stands, dressed as on its own page', async ({ page }) => {
+  await page.goto('./lessons/bars-that-add-up/');
+  await page.getByRole('button', { name: 'Solve it here' }).click();
+  await expect(check(page)).toBeVisible();
+  await expect(shelf(page)).toBeVisible();
+  await expect(page.locator('.card b').first()).toHaveCSS('display', 'block');
+  await page.getByRole('button', { name: 'Show an answer' }).click();
+  await expect(say(page)).toContainText('flam drag');
+});
+
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 320, height: 640 }, hasTouch: true });
 
