@@ -3,7 +3,7 @@ import { measureByTable } from './draw/measure.ts';
 import { drawAccents, drawMusic, soundingStrokes, widthOf, xAt, type Desk } from './draw/music.ts';
 import { escapeText, num, Pen } from './draw/pen.ts';
 import { barOver, brackets, letterRow, ruler } from './draw/rows.ts';
-import { barLine, drawHead, drawMeter, lineClef, staffLines } from './draw/staff.ts';
+import { barLine, drawHead, drawMeter, lineClef, lineEnd, staffLines } from './draw/staff.ts';
 import { newStave } from './draw/symbols.ts';
 import { staffFor, type Staff } from './kit.ts';
 import { bracketsOf, type BracketPart } from './layout/brackets.ts';
@@ -123,14 +123,17 @@ const endOfNotes = (desk: Desk): number =>
 function staffOf(piece: Piece, desk: Desk, index: number): string {
   const { staff, layouts, bars } = piece;
   const { fragment, pen } = desk;
-  const at = index === 0 ? [] : layouts.filter(({ starts }) => starts.has(index)).map(({ columns }) => columns);
+  const startedBy = (i: number): number[] =>
+    layouts.filter(({ starts }) => starts.has(i)).map(({ columns }) => columns);
+  const at = index === 0 ? [] : startedBy(index);
   const bar = bars.findIndex(({ number }) => number === fragment.bar);
   const changes = fragment.index === 0 && bar > 0 && bars[bar].meter.text !== bars[bar - 1].meter.text;
   if (changes) drawMeter(bars[bar].meter, 4, staff === 'pad' ? -28 : -38, 0.7, pen);
   const width = widthOf(desk);
   const end = width + barOver(desk);
   if (fragment.last) return lineClef(staff, at, pen) + staffLines(staff, 0, end) + barLine(staff, end);
-  return lineClef(staff, at, pen) + staffLines(staff, 0, Math.max(width, endOfNotes(desk)));
+  const beyond = lineEnd(staff, startedBy(index + 1), width, endOfNotes(desk));
+  return lineClef(staff, at, pen) + staffLines(staff, 0, width) + beyond;
 }
 
 function svg(type: string, width: number, rows: Rows, attributes: string, content: string): string {

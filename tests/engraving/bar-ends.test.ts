@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { perform, readPhrase } from '../../src/core/index.ts';
+import { perform, readPhrase, type Timeline } from '../../src/core/index.ts';
 import { engrave } from '../../src/engraving/index.ts';
 import { CASES, rudimentCases, type Case } from './cases.ts';
 import { drawn, pictures, texts } from './read-svg.ts';
@@ -25,12 +25,38 @@ it.each(ALL)('%s: a bar ends beyond its last count', (_, one) => {
       expect(rulerEnd(markup) - x).toBeGreaterThan(8);
 });
 
-/** The class that says how wide a beat is, in tens of pixels. */
-const unitOf = (text: string): number => {
+function timelineOf(text: string): Timeline {
   const read = readPhrase({ cells: [{ id: '', text }], meter: '4/4', grid: 4 });
   if (!read.ok) throw new Error(read.fault.message);
-  return Number(/ unit-(\d+)/.exec(engrave(perform(read.phrase)).html)?.[1]);
+  return perform(read.phrase);
+}
+
+/** How far the ruler stands beyond each picture that ends a bar. */
+const overs = (text: string): number[] => {
+  const one: Case = { timeline: timelineOf(text), options: {} };
+  const ends = barEnds(one);
+  const last = pictures(drawn(one).html).filter(({ tick, ticks }) => ends.includes(tick + ticks));
+  return last.map(({ markup, width }) => rulerEnd(markup) - width);
 };
+
+it('stands at one place on all lines, where one bar needs more room at its end than another', () => {
+  const found = overs('{R L}8 {R L}7 RR KK {R L}8');
+  expect(found[1]).toBeGreaterThan(0);
+  expect(new Set(found).size).toBe(1);
+});
+
+it('draws no staff line twice, but where a line of the page ends under the last head', () => {
+  const { html } = engrave(timelineOf('R L R LL {R L}6'));
+  const [{ markup, width }] = pictures(html);
+  const lines = [...markup.matchAll(/(<g data-at="1">)?<path class="staff" d="M([\d.]+) 0H([\d.]+)"/g)];
+  expect(lines.map(([, at, from, to]) => [at !== undefined, Number(from), Number(to) > width])).toEqual([
+    [false, 0, false],
+    [true, width, true],
+  ]);
+});
+
+/** The class that says how wide a beat is, in tens of pixels. */
+const unitOf = (text: string): number => Number(/ unit-(\d+)/.exec(engrave(timelineOf(text)).html)?.[1]);
 
 it('is not stretched for a diddle before the bar line and a flam behind it', () => {
   const plain = unitOf('lR L R L R L R L R L R L R L R KK');

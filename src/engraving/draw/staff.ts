@@ -27,6 +27,12 @@ export function lineClef(staff: Staff, at: readonly number[], pen: Pen): string 
   return `<g data-at="${at.join(' ')}">${staffLines(staff, -30, 0)}<use href="#g${code}" x="-25" y="0"/></g>`;
 }
 
+/** Staff lines beyond the edge of a picture whose last head stands over it, in the layouts in which a line ends there. */
+export function lineEnd(staff: Staff, at: readonly number[], from: number, to: number): string {
+  if (at.length === 0 || to <= from) return '';
+  return `<g data-at="${at.join(' ')}">${staffLines(staff, from, to)}</g>`;
+}
+
 /** The widest a meter may be before it is drawn smaller. */
 const METER_ROOM = 44;
 const glyphsOf = (figures: string): string[] =>

@@ -101,14 +101,19 @@ function needOfBarEnds(spaced: Spaced, apart: boolean): number[] {
 }
 
 /** How far each bar line has to stand beyond its edge, so that it clears what is last. */
-function overEdges({ bars, lasts, pad }: Spaced, pixels: number): Map<number, number> {
-  return new Map(
-    bars.map((bar, i) => {
-      const end = bar.tick + bar.ticks;
-      const over = lasts[i].map(({ tick, reach }) => reach + pad - (end - tick) * pixels);
-      return [bar.number, Math.max(0, ...over)];
-    }),
-  );
+function leastOver({ bars, lasts, pad }: Spaced, pixels: number): number[] {
+  return bars.map((bar, i) => {
+    const end = bar.tick + bar.ticks;
+    return Math.max(0, ...lasts[i].map(({ tick, reach }) => reach + pad - (end - tick) * pixels));
+  });
+}
+
+/** How far each bar line stands beyond its edge: where there is room as far as the others, so that lines end alike. */
+function overEdges(spaced: Spaced, pixels: number, apart: boolean): Map<number, number> {
+  const least = leastOver(spaced, pixels);
+  const rooms = roomsOver(spaced, apart);
+  const most = Math.max(...least);
+  return new Map(spaced.bars.map(({ number }, i) => [number, Math.max(least[i], Math.min(most, rooms[i]))]));
 }
 
 function needOfCounts(labels: readonly CountLabel[]): number[] {
@@ -141,7 +146,7 @@ function spacingWith(spaced: Spaced, labels: readonly CountLabel[], apart: boole
   const unit = whole / 2 ** Math.max(0, Math.ceil(Math.log2(perBeat)));
   const tens = Math.ceil((least * unit) / 10 - 1e-9);
   const pixels = (tens * 10) / unit;
-  return { pad, pixels, unit, tens, over: overEdges(spaced, pixels), apart };
+  return { pad, pixels, unit, tens, over: overEdges(spaced, pixels, apart), apart };
 }
 
 /**
