@@ -114,10 +114,9 @@ export function puzzleWords(word: BarWord = 'bar') {
 /**
  * Which puzzle it is.
  *
- * @example puzzleNumber(4182, 3) // 'Number 4,182 · level 3 of 5'
+ * @example puzzleNumber(4182, 3) // 'Number 4182 · level 3 of 5'
  */
-export const puzzleNumber = (seed: number, level: number): string =>
-  `Number ${seed.toLocaleString('en')} · level ${level} of 5`;
+export const puzzleNumber = (seed: number, level: number): string => `Number ${seed} · level ${level} of 5`;
 
 const times = (count: number, one: string, more: string): string => (count === 1 ? `one ${one}` : `${count} ${more}`);
 
