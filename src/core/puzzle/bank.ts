@@ -27,6 +27,8 @@ const ROWS = [
   ['double-paradiddle', '>R L R L R R', 6],
   ['paradiddle-diddle', '>R L R R L L', 6],
   ['seven', '>R L R L R L L', 7],
+  ['two-and-rest', 'R L -', 3],
+  ['kick-and-rest', 'K -', 2],
 ] as const;
 
 /** A cell of a puzzle. */
@@ -38,6 +40,13 @@ export interface PuzzleCell {
 
 /** All cells that puzzles may use. */
 export const BANK: readonly PuzzleCell[] = ROWS.map(([id, text, slots]) => ({ id, text, slots }));
+
+/** From this level on cells may end in a rest, so that a bar's last stroke need not fall into its last slot. */
+const RESTS_FROM = 4;
+
+/** The cells of at most so many slots that puzzles of a level are made of. */
+export const cellsFor = (level: number, longest: number): PuzzleCell[] =>
+  BANK.filter(({ text, slots }) => slots <= longest && (level >= RESTS_FROM || !text.includes('-')));
 
 const byId = new Map(BANK.map((cell) => [cell.id, cell]));
 

@@ -1,7 +1,7 @@
 import { slotsOf } from '../time/meter.ts';
 import type { Bpm, Grid, MeterText } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, type PuzzleCell } from './bank.ts';
+import { BANK, bankCells, cellsFor, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
 import { soundsOf } from './grade-lay.ts';
 import { fillings } from './lay.ts';
@@ -84,7 +84,7 @@ export function makeEar(seed: number): LayPuzzle {
 function draw(chance: Chance, { bars, shelf: size, bpm }: Plan, seed: number, level: Level): LayPuzzle | undefined {
   const [meter, grid] = chance.pick(bars);
   const slots = slotsOf(meter, grid);
-  const shelf = soundApart(chance.shuffle(BANK.filter((cell) => cell.slots <= slots / 2)), size);
+  const shelf = soundApart(chance.shuffle(cellsFor(level, slots / 2)), size);
   const all = fillings({ shelf, before: [], after: [], slots, barSlots: slots, rules: {}, uses: [] });
   if (all.count < 2n) return undefined;
   const order = all.sample(chance.unit);

@@ -1,7 +1,7 @@
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, type PuzzleCell } from './bank.ts';
+import { BANK, bankCells, cellsFor, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
 import { answersOf, fillingsOf, rulesIn, RULES, type Bar, type Draft } from './fill-rules.ts';
 import { slotsIn } from './lay.ts';
@@ -45,19 +45,19 @@ export function makeFill(seed: number): LayPuzzle {
   const plan = PLANS[level];
   let best: Draft | undefined;
   for (let tries = 0; tries < TRIES && !(best && suits(best, plan)); tries += 1) {
-    const draft = ruled(drawBar(chance, plan), chance, plan);
+    const draft = ruled(drawBar(chance, plan, level), chance, plan);
     if (draft && (!best || nearer(draft, best, plan))) best = draft;
   }
   return finished(best ?? plainBar(chance, plan), seed, level);
 }
 
 /** A bar, a shelf and one order that fills it with more than one kind of cell; nothing where the shelf does not do. */
-function drawBar(chance: Chance, { bars, shelf: [least, most] }: Plan): Draft | undefined {
+function drawBar(chance: Chance, { bars, shelf: [least, most] }: Plan, level: Level): Draft | undefined {
   const [meter, grid, count] = chance.pick(bars);
   const barSlots = slotsOf(meter, grid);
   const slots = barSlots * count;
   const size = chance.between(least, most);
-  const fitting = BANK.filter((cell) => cell.slots <= slots / 2 && cell.id !== 'single-left');
+  const fitting = cellsFor(level, slots / 2).filter(({ id }) => id !== 'single-left');
   const shelf = inOrder(chance.shuffle(fitting).slice(0, size));
   return drawn({ meter, grid, slots, barSlots, shelf, rules: {}, uses: shelfLimits(shelf) }, chance);
 }

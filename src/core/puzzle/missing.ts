@@ -3,7 +3,7 @@ import type { ArrangeRules } from '../arrange/types.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, type PuzzleCell } from './bank.ts';
+import { BANK, bankCells, cellsFor, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
 import { answersTo, fillings, performCells, slotsIn } from './lay.ts';
 import type { Chance } from './random.ts';
@@ -19,14 +19,14 @@ interface Plan {
 }
 
 const PLANS: Record<Level, Plan> = {
-  1: { bars: [['2/4', 4], ['4/4', 2]], hole: [2, 4], shelf: 3, rules: 0 },
+  1: { bars: [['2/4', 4], ['4/4', 2]], hole: [3, 5], shelf: 3, rules: 0 },
   2: { bars: [['4/4', 3], ['3/4', 4]], hole: [3, 5], shelf: 3, rules: 1 },
   3: { bars: [['4/4', 4]], hole: [4, 7], shelf: 4, rules: 2 },
   4: { bars: [['4/4', 4], ['5/4', 3], ['6/8', 6]], hole: [5, 9], shelf: 4, rules: 2 },
   5: { bars: [['5/4', 4], ['7/8', 2], ['4/4', 6]], hole: [6, 12], shelf: 5, rules: 3 },
 }; // prettier-ignore
 
-const TRIES = 40;
+const TRIES = 80;
 
 type Draft = Omit<LayPuzzle, 'kind' | 'seed' | 'level' | 'difficulty'>;
 
@@ -41,7 +41,7 @@ export function makeMissing(seed: number): LayPuzzle {
   const plan = PLANS[level];
   let best: { draft: Draft; rules: number } | undefined;
   for (let tries = 0; tries < TRIES && (best?.rules ?? -1) < plan.rules; tries += 1) {
-    const bar = drawBar(chance, plan);
+    const bar = drawBar(chance, plan, level);
     const next = bar && withRules(bar, chance, plan.rules);
     if (next && next.rules > (best?.rules ?? -1)) best = next;
   }
@@ -56,22 +56,24 @@ export function makeMissing(seed: number): LayPuzzle {
 }
 
 /** A bar of cells with some of them, side by side, taken out. */
-function drawBar(chance: Chance, plan: Plan): Draft | undefined {
+function drawBar(chance: Chance, plan: Plan, level: Level): Draft | undefined {
   const [meter, grid] = chance.pick(plan.bars);
   const slots = slotsOf(meter, grid);
-  const fitting = BANK.filter((cell) => cell.slots <= slots / 2 && cell.id !== 'single-left');
+  const fitting = cellsFor(level, slots / 2).filter(({ id }) => id !== 'single-left');
   const shelf = chance.shuffle(fitting).slice(0, plan.shelf);
   const bar = { shelf, before: [], after: [], slots, barSlots: slots, rules: {}, uses: [] };
   const all = fillings(bar);
   if (all.count < 2n) return undefined;
   const whole = bankCells(...all.sample(chance.unit));
   const from = chance.between(1, Math.max(1, whole.length - 2));
-  const to = whole.findIndex((_, i) => i >= from && slotsIn(whole.slice(from, i + 1)) >= plan.hole[0]);
+  const to = whole.findIndex((_, i) => i >= from && i > from && slotsIn(whole.slice(from, i + 1)) >= plan.hole[0]);
   return to < 0 ? undefined : cut({ ...bar, meter, grid, gap: 0, solution: [] }, whole, [from, to + 1], plan);
 }
 
 function cut(bar: Draft, whole: PuzzleCell[], [from, to]: [number, number], { hole }: Plan): Draft | undefined {
   const taken = whole.slice(from, to);
+  // One cell alone fills a hole by its length: there has to be more to it.
+  if (taken.length < 2) return undefined;
   const gap = slotsIn(taken);
   const shelf = inOrder(bar.shelf.filter((cell) => cell.slots <= gap));
   const draft = {

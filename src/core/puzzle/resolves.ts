@@ -15,11 +15,11 @@ interface Plan {
 }
 
 const PLANS: Record<Level, Plan> = {
-  1: { bars: [['2/4', 4], ['4/4', 2], ['4/4', 3], ['3/4', 4]], cells: [2, 3, 4], answers: [1, 3] },
-  2: { bars: [['4/4', 4], ['3/4', 2], ['4/4', 3]], cells: [3, 4, 5, 6], answers: [2, 3] },
-  3: { bars: [['4/4', 4], ['4/4', 3], ['3/4', 4]], cells: [3, 4, 5, 6, 7], answers: [3, 5] },
-  4: { bars: [['5/4', 4], ['4/4', 4], ['5/4', 3], ['7/8', 2]], cells: [3, 4, 5, 6, 7], answers: [3, 7] },
-  5: { bars: [['7/8', 2], ['4/4', 7], ['2+2+3/8', 2], ['5/4', 4]], cells: [3, 5, 6, 7], answers: [5, 7] },
+  1: { bars: [['2/4', 4], ['4/4', 2], ['4/4', 3], ['3/4', 4], ['3/4', 2]], cells: [3, 4, 5, 6], answers: [2, 3] },
+  2: { bars: [['4/4', 4], ['3/4', 2], ['4/4', 3], ['3/4', 4], ['5/4', 2]], cells: [3, 4, 5, 6, 7], answers: [2, 5] },
+  3: { bars: [['4/4', 4], ['4/4', 3], ['3/4', 4], ['5/4', 3], ['2/4', 6]], cells: [3, 4, 5, 6, 7], answers: [3, 5] },
+  4: { bars: [['5/4', 4], ['4/4', 4], ['5/4', 3], ['7/8', 2], ['4/4', 3]], cells: [3, 4, 5, 6, 7], answers: [3, 7] },
+  5: { bars: [['7/8', 2], ['4/4', 4], ['2+2+3/8', 2], ['5/4', 4], ['4/4', 6], ['3/4', 6]], cells: [3, 5, 6, 7], answers: [5, 7] },
 }; // prettier-ignore
 
 /**
@@ -56,9 +56,9 @@ export function makeResolves(seed: number): ResolvesPuzzle {
 
 /** The cells that are home after a number of bars that the level asks for. */
 function fitting({ cells, answers: [least, most] }: Plan, barSlots: number): PuzzleCell[] {
-  return BANK.filter(({ slots }) => {
+  return BANK.filter(({ slots, text }) => {
     const { bars } = resolution(slots, barSlots);
-    return cells.includes(slots) && bars >= least && bars <= most;
+    return !text.includes('-') && cells.includes(slots) && bars >= least && bars <= most;
   });
 }
 

@@ -1,7 +1,7 @@
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText, SlotIndex } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, type PuzzleCell } from './bank.ts';
+import { bankCells, cellsFor, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
 import { fillings } from './lay.ts';
 import type { Chance } from './random.ts';
@@ -51,7 +51,7 @@ function draw(
   const barSlots = slotsOf(meter, grid);
   const pickup = chance.between(0, most);
   const slots = barSlots * count;
-  const shelf = chance.shuffle(BANK.filter((cell) => cell.slots <= barSlots / 2)).slice(0, kinds);
+  const shelf = chance.shuffle(cellsFor(level, barSlots / 2)).slice(0, kinds);
   const all = fillings({ shelf, before: [], after: [], slots: slots + pickup, barSlots, rules: {}, uses: [] });
   if (all.count < 2n) return undefined;
   const cells = bankCells(...all.sample(chance.unit));

@@ -6,15 +6,15 @@ import { difficultyOf } from './difficulty.ts';
 import type { Chance } from './random.ts';
 import type { Grade, Heard, WhichPuzzle } from './types.ts';
 
-/** Two cells of one length that the ear has to tell apart. */
+/** Two cells of one length that the ear has to tell apart, the nearest to each other first. */
 const PAIRS: readonly (readonly [string, string])[] = [
   ['flam-drag', 'flam-accent'],
-  ['flam-drag', 'accented-three'],
-  ['flam-accent', 'accented-three'],
-  ['rll', 'accented-three'],
-  ['flam-paradiddle', 'paradiddle'],
-  ['six-stroke-roll', 'paradiddle'],
   ['six-stroke-roll', 'flam-paradiddle'],
+  ['flam-accent', 'accented-three'],
+  ['flam-paradiddle', 'paradiddle'],
+  ['flam-drag', 'accented-three'],
+  ['six-stroke-roll', 'paradiddle'],
+  ['rll', 'accented-three'],
   ['kick', 'kick-doubled'],
 ];
 
@@ -22,16 +22,17 @@ interface Plan {
   bpm: Bpm;
   /** Width of a closed and of an open flam; the nearer to each other, the harder. Ours. */
   widths: readonly [Milliseconds, Milliseconds];
-  /** How many pairs of the list are asked, from its end where they are plainer. */
-  pairs: number;
+  /** Which pairs of the list are asked, and how often cells, widths and leads are. */
+  pairs: readonly [from: number, to: number];
+  asks: readonly [cells: number, widths: number, leads: number];
 }
 
 const PLANS: Record<Level, Plan> = {
-  1: { bpm: 60, widths: [15, 75], pairs: 3 },
-  2: { bpm: 66, widths: [18, 65], pairs: 5 },
-  3: { bpm: 72, widths: [20, 58], pairs: 8 },
-  4: { bpm: 84, widths: [20, 50], pairs: 8 },
-  5: { bpm: 96, widths: [22, 45], pairs: 8 },
+  1: { bpm: 60, widths: [15, 75], pairs: [5, 8], asks: [1, 1, 1] },
+  2: { bpm: 66, widths: [18, 65], pairs: [3, 8], asks: [2, 1, 1] },
+  3: { bpm: 72, widths: [20, 58], pairs: [1, 6], asks: [3, 2, 1] },
+  4: { bpm: 84, widths: [20, 50], pairs: [0, 5], asks: [3, 2, 1] },
+  5: { bpm: 96, widths: [22, 45], pairs: [0, 4], asks: [4, 2, 1] },
 };
 
 const CLOSED_ENOUGH: Milliseconds = 30;
@@ -41,13 +42,14 @@ type Asked = Pick<WhichPuzzle, 'about' | 'meter' | 'grid'> & { heard: [Heard, He
 /**
  * Two are heard, one of them is asked for.
  * @example
- * makeWhich(4182).answer // → 2
+ * makeWhich(4182).answer // → 1
  */
 export function makeWhich(seed: number): WhichPuzzle {
   const level = levelOf(seed);
   const chance = puzzleChance('which', seed);
   const plan = PLANS[level];
-  const made = chance.pick([cellsApart, widthsApart, leadsApart])(chance, plan);
+  const [cells, widths, leads] = plan.asks.map((often, i) => Array<Ask>(often).fill(ASKS[i]));
+  const made = chance.pick([...cells, ...widths, ...leads])(chance, plan);
   const heard = (chance.below(2) ? [made.heard[1], made.heard[0]] : made.heard) as [Heard, Heard];
   const answer = chance.pick([1, 2] as const);
   const barSlots = slotsOf(made.meter, made.grid);
@@ -84,7 +86,7 @@ function filled(id: string): { text: string; meter: MeterText; grid: Grid } {
 }
 
 function cellsApart(chance: Chance, { pairs }: Plan): Asked {
-  const [a, b] = chance.pick(PAIRS.slice(-pairs)).map((id) => ({ id, ...filled(id) }));
+  const [a, b] = chance.pick(PAIRS.slice(...pairs)).map((id) => ({ id, ...filled(id) }));
   return { about: 'cells', meter: a.meter, grid: a.grid, heard: [once(a.id, a.text), once(b.id, b.text)] };
 }
 
@@ -102,6 +104,9 @@ function leadsApart(chance: Chance): Asked {
   const { text, meter, grid } = filled(chance.pick(['flam-drag', 'flam-accent', 'rll']));
   return { about: 'lead', meter, grid, heard: [once('right', text), once('left', text, { lead: 'left' })] };
 }
+
+type Ask = (chance: Chance, plan: Plan) => Asked;
+const ASKS: readonly Ask[] = [cellsApart, widthsApart, leadsApart];
 
 /** The answer is 1 or 2. */
 export function gradeWhich({ answer }: WhichPuzzle, given: 1 | 2): Grade {
