@@ -29,6 +29,8 @@ async function open(page: Page, name: string, asked = '') {
 async function type(page: Page, field: ReturnType<ReturnType<typeof sum>['field']>, text: string) {
   await field.focus();
   await expect(page.locator('astro-island[ssr]').filter({ has: field })).toHaveCount(0);
+  // What was entered before is repeated a turn after the island has woken.
+  await page.evaluate(() => new Promise((done) => setTimeout(done, 100)));
   await page.keyboard.press('ControlOrMeta+A');
   await page.keyboard.press('Delete');
   if (text) await page.keyboard.type(text);
