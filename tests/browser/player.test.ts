@@ -84,9 +84,9 @@ test('on a slow line a press is told that it was heard, and plays once the playe
   const { figure, go, status } = await openLesson(page);
   await go.click();
   await expect(status).toHaveText('Loading the player …');
-  await expect(figure.locator('astro-island')).toHaveAttribute('aria-busy', 'true');
+  await expect(figure.locator('astro-island:has(form.player)')).toHaveAttribute('aria-busy', 'true');
   await expect(status).toHaveText('Playing.');
-  await expect(figure.locator('astro-island')).not.toHaveAttribute('aria-busy');
+  await expect(figure.locator('astro-island:has(form.player)')).not.toHaveAttribute('aria-busy');
 });
 
 test('a player that did not load says so, and loads at the next press', async ({ page, watched }) => {
