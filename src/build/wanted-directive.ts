@@ -63,6 +63,8 @@ export default ((load, _options, island) => {
     island.removeAttribute('aria-busy');
     say(undefined);
     await hydrate();
+    // Waking puts back what the page was built with; the next key must find what was typed.
+    entries.forEach((value, field) => (field.value = value));
     // The attribute goes with hydration; where it stays, the script did not arrive.
     if (island.hasAttribute('ssr')) return forget();
     // One turn later the island's own first effects have run. What is typed until then is caught as well: repeating an

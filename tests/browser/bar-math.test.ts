@@ -28,7 +28,8 @@ async function open(page: Page, name: string, asked = '') {
 /** Types into a field as a hand does, by keys alone, once the field listens. */
 async function type(page: Page, field: ReturnType<ReturnType<typeof sum>['field']>, text: string) {
   await field.focus();
-  await expect(page.locator('astro-island[ssr]').filter({ has: field })).toHaveCount(0);
+  const asleep = () => field.evaluate((one) => one.closest('astro-island')!.hasAttribute('ssr'));
+  await expect.poll(asleep).toBe(false);
   // What was entered before is repeated a turn after the island has woken.
   await page.evaluate(() => new Promise((done) => setTimeout(done, 100)));
   await page.keyboard.press('ControlOrMeta+A');
