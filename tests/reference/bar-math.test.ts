@@ -1,6 +1,6 @@
 /**
  * Bar arithmetic against the outside: G. Toussaint, The Euclidean Algorithm Generates Traditional Musical Rhythms (BRIDGES
- * 2005; its table read in two transcriptions), the package euclidean-rhythms, which follows that paper, and what every
+ * 2005; its table as two printings of it have it), the package euclidean-rhythms, which follows that paper, and what every
  * drum teacher knows (common practice, no source). The rest was computed by hand.
  */
 import { getPattern } from 'euclidean-rhythms';
@@ -23,7 +23,7 @@ const allTurns = (onsets: number[], slots: number): string[] =>
   Array.from({ length: slots }, (_, by) => turned(onsets, slots, by).join());
 
 describe('even spreads, up to a turn', () => {
-  // E(5,16) is misprinted with 17 symbols in both transcriptions; its gaps are 3 3 3 3 4.
+  // E(5,16) is misprinted with 17 symbols in both printings; its gaps are 3 3 3 3 4.
   it.each([['x..x..x.'], ['x.xx.xx.'], ['x.xx.x.xx.x.'], ['x.x.x.x..'], ['x..x.x..x.x.'], ['x..x..x..x..x...']])(
     '%s of the paper',
     (text) => {
