@@ -1,24 +1,23 @@
 /** What is said while cells are laid: how far the bar is, what stands where. */
-import type { LayPuzzle, PuzzleCell } from '../core/index.ts';
+import { slotsIn, type LayPuzzle, type PuzzleCell } from '../core/index.ts';
 import { sayBar } from './labels.ts';
 import { numberWord } from './numbers.ts';
 import { placeSays, slotsSay, type Saying } from './puzzle-sentences.ts';
 
-const lengthOf = (cells: readonly PuzzleCell[]): number => cells.reduce((sum, { slots }) => sum + slots, 0);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The slot at which the next cell would start. */
-const nextSlot = ({ before }: LayPuzzle, laid: readonly PuzzleCell[]): number => lengthOf(before) + lengthOf(laid);
+const nextSlot = ({ before }: LayPuzzle, laid: readonly PuzzleCell[]): number => slotsIn(before) + slotsIn(laid);
 
 /** Over the dashed bracket: how many slots are left, and from where. */
 export function leftSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], saying: Saying): string {
-  const left = puzzle.gap - lengthOf(laid);
+  const left = puzzle.gap - slotsIn(laid);
   return left > 0 ? `${left} left, from ${placeSays(puzzle, nextSlot(puzzle, laid), saying)}` : '';
 }
 
 /** How far the bar is, for eye and ear. */
 export function progressSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], saying: Saying): string {
-  const filled = lengthOf(laid);
+  const filled = slotsIn(laid);
   const left = puzzle.gap - filled;
   if (left < 0) return `${capital(slotsSay(puzzle, -left))} too many.`;
   if (left === 0) return puzzle.kind === 'missing' ? 'The hole is filled.' : sayBar('The bar is full.', saying.barWord);

@@ -98,6 +98,9 @@ const PLAY = {
   instead: 'Here is another one instead.',
 };
 
+/** What stands on a puzzle's controls. */
+export type PuzzleLabels = typeof PLAY;
+
 const say = <T extends Record<string, string>>(texts: T, word: BarWord): T =>
   Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, sayBar(text, word)])) as T;
 

@@ -5,6 +5,8 @@ import {
   perform,
   performCells,
   readPhrase,
+  slotsIn,
+  stickingOf,
   type CountSystem,
   type Heard,
   type LayPuzzle,
@@ -13,7 +15,6 @@ import {
   type StartPuzzle,
   type Timeline,
 } from '../../../src/core/index.ts';
-import { stickingOf } from '../../../src/core/puzzle/lay.ts';
 import type { RulerCell, RulerDrawing, RulerKind } from '../../controls/bar-ruler.ts';
 import { marksOf } from '../ruler.ts';
 
@@ -36,8 +37,7 @@ export function layRuler(
   laid: readonly PuzzleCell[],
   says: { nameOf: NameOf; left: string; system?: CountSystem | undefined },
 ): RulerDrawing {
-  const filled = laid.reduce((sum, { slots }) => sum + slots, 0);
-  const left = puzzle.gap - filled;
+  const left = puzzle.gap - slotsIn(laid);
   return {
     ...emptyRuler(puzzle, says.system),
     cells: [
@@ -72,7 +72,7 @@ export function roundsRuler(puzzle: Puzzle & { kind: 'resolves' }, nameOf: NameO
 
 /** What is fixed and what is laid between, with silence for what is left; nothing where there would be silence alone. */
 export function wholeLine({ before, after, gap }: LayPuzzle, laid: readonly PuzzleCell[]): PuzzleCell[] {
-  const left = gap - laid.reduce((sum, { slots }) => sum + slots, 0);
+  const left = gap - slotsIn(laid);
   const rest = left > 0 ? [{ id: 'rest', text: Array(left).fill('-').join(' '), slots: left }] : [];
   return before.length + laid.length + after.length ? [...before, ...laid, ...rest, ...after] : [];
 }

@@ -75,8 +75,10 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
     [misses, hints, over] = [0, 0, false];
   }
 
+  const laidIds = (): string[] => laid.map(({ id }) => id);
+
   function answer(): Answer | undefined {
-    return 'shelf' in puzzle ? laid.map(({ id }) => id) : chosen;
+    return 'shelf' in puzzle ? laidIds() : chosen;
   }
 
   function note(right: boolean): void {
@@ -92,13 +94,7 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
   }
 
   function rightLines(): string[] {
-    const other =
-      'shelf' in puzzle
-        ? otherAnswer(
-            puzzle,
-            laid.map(({ id }) => id),
-          )
-        : undefined;
+    const other = 'shelf' in puzzle ? otherAnswer(puzzle, laidIds()) : undefined;
     return [puzzleRightSays(puzzle), ...(other ? [anotherSays(other, saying)] : [])];
   }
 
@@ -116,11 +112,7 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
 
   function hint(): void {
     if (!('shelf' in puzzle)) return;
-    const said = hintFor(
-      puzzle,
-      laid.map(({ id }) => id),
-      hints,
-    );
+    const said = hintFor(puzzle, laidIds(), hints);
     if (!over) hints += 1;
     verdict = { kind: 'hint', lines: [hintSays(puzzle, said, saying)], slots: [] };
   }

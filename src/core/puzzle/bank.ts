@@ -48,6 +48,10 @@ const RESTS_FROM = 4;
 export const cellsFor = (level: number, longest: number): PuzzleCell[] =>
   BANK.filter(({ text, slots }) => slots <= longest && (level >= RESTS_FROM || !text.includes('-')));
 
+/** Cells as they stand on a shelf: by length, the longest first, then as in the bank. */
+export const onShelf = (cells: readonly PuzzleCell[]): PuzzleCell[] =>
+  [...cells].sort((a, b) => b.slots - a.slots || BANK.indexOf(a) - BANK.indexOf(b));
+
 const byId = new Map(BANK.map((cell) => [cell.id, cell]));
 
 /** Cells by their ids. Throws RangeError for an id that the bank does not have. */

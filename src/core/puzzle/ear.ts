@@ -1,7 +1,7 @@
 import { slotsOf } from '../time/meter.ts';
 import type { Bpm, Grid, MeterText } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, cellsFor, type PuzzleCell } from './bank.ts';
+import { bankCells, cellsFor, onShelf, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
 import { soundsOf } from './grade-lay.ts';
 import { fillings } from './lay.ts';
@@ -16,48 +16,12 @@ interface Plan {
 }
 
 const PLANS: Record<Level, Plan> = {
-  1: {
-    bars: [
-      ['2/4', 4],
-      ['4/4', 2],
-    ],
-    shelf: 2,
-    bpm: 60,
-  },
-  2: {
-    bars: [
-      ['3/4', 4],
-      ['4/4', 3],
-    ],
-    shelf: 3,
-    bpm: 60,
-  },
-  3: {
-    bars: [
-      ['4/4', 4],
-      ['4/4', 3],
-    ],
-    shelf: 3,
-    bpm: 66,
-  },
-  4: {
-    bars: [
-      ['4/4', 4],
-      ['6/8', 6],
-    ],
-    shelf: 4,
-    bpm: 72,
-  },
-  5: {
-    bars: [
-      ['5/4', 4],
-      ['7/8', 2],
-      ['4/4', 6],
-    ],
-    shelf: 4,
-    bpm: 72,
-  },
-};
+  1: { bars: [['2/4', 4], ['4/4', 2]], shelf: 2, bpm: 60 },
+  2: { bars: [['3/4', 4], ['4/4', 3]], shelf: 3, bpm: 60 },
+  3: { bars: [['4/4', 4], ['4/4', 3]], shelf: 3, bpm: 66 },
+  4: { bars: [['4/4', 4], ['6/8', 6]], shelf: 4, bpm: 72 },
+  5: { bars: [['5/4', 4], ['7/8', 2], ['4/4', 6]], shelf: 4, bpm: 72 },
+}; // prettier-ignore
 
 const TRIES = 60;
 
@@ -100,7 +64,7 @@ function soundApart(cells: readonly PuzzleCell[], size: number): PuzzleCell[] {
     const key = soundsOf([cell]).join(' ');
     if (kept.size < size && !kept.has(key)) kept.set(key, cell);
   }
-  return [...kept.values()].sort((a, b) => b.slots - a.slots || BANK.indexOf(a) - BANK.indexOf(b));
+  return onShelf([...kept.values()]);
 }
 
 type Facts = Pick<LayPuzzle, 'seed' | 'level' | 'meter' | 'grid'> & { bpm: Bpm };

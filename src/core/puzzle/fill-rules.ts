@@ -1,8 +1,7 @@
-import { hands } from '../hands/hands.ts';
 import type { ArrangeRules } from '../arrange/types.ts';
 import type { Grid, MeterText } from '../time/units.ts';
 import type { PuzzleCell } from './bank.ts';
-import { answersTo, fillings, performCells } from './lay.ts';
+import { answersTo, fillings, longestRun, performCells, slotOver } from './lay.ts';
 import type { Chance } from './random.ts';
 import { isRule } from './uses.ts';
 import type { Uses } from './types.ts';
@@ -54,19 +53,18 @@ export const RULES: readonly RuleMaker[] = [
 
 function lastStroke(draft: Draft): Draft {
   const stroke = playedOf(draft).strokes.findLast(({ kind }) => kind !== 'grace')!;
-  return withRules(draft, { lastStrokeOn: (stroke.bar - 1) * draft.barSlots + stroke.slot });
+  return withRules(draft, { lastStrokeOn: slotOver(draft, stroke) });
 }
 
 /** Twice or three times in a row by one hand is still a rule worth keeping. */
 function noLongRun(draft: Draft): Draft | undefined {
-  const { R, L } = hands(playedOf(draft), 60).limbs;
-  const longest = Math.max(R?.longestRun?.length ?? 0, L?.longestRun?.length ?? 0);
+  const longest = longestRun(playedOf(draft));
   return longest >= 1 && longest <= 3 ? withRules(draft, { maxRun: longest }) : undefined;
 }
 
 function accentSlots(draft: Draft): number[] {
   const { strokes } = playedOf(draft);
-  return [...new Set(strokes.filter((s) => s.accent).map((s) => (s.bar - 1) * draft.barSlots + s.slot))];
+  return [...new Set(strokes.filter(({ accent }) => accent).map((stroke) => slotOver(draft, stroke)))];
 }
 
 function accentsOn(draft: Draft, chance: Chance): Draft | undefined {

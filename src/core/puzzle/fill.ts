@@ -1,7 +1,7 @@
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, cellsFor, type PuzzleCell } from './bank.ts';
+import { bankCells, cellsFor, onShelf } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
 import { answersOf, fillingsOf, rulesIn, RULES, type Bar, type Draft } from './fill-rules.ts';
 import { slotsIn } from './lay.ts';
@@ -58,13 +58,9 @@ function drawBar(chance: Chance, { bars, shelf: [least, most] }: Plan, level: Le
   const slots = barSlots * count;
   const size = chance.between(least, most);
   const fitting = cellsFor(level, slots / 2).filter(({ id }) => id !== 'single-left');
-  const shelf = inOrder(chance.shuffle(fitting).slice(0, size));
+  const shelf = onShelf(chance.shuffle(fitting).slice(0, size));
   return drawn({ meter, grid, slots, barSlots, shelf, rules: {}, uses: shelfLimits(shelf) }, chance);
 }
-
-/** Cells on the shelf stand by length, the longest first, then as in the bank. */
-const inOrder = (cells: readonly PuzzleCell[]): PuzzleCell[] =>
-  [...cells].sort((a, b) => b.slots - a.slots || BANK.indexOf(a) - BANK.indexOf(b));
 
 function drawn(bar: Bar, chance: Chance): Draft | undefined {
   const all = fillingsOf(bar);

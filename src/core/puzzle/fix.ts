@@ -1,5 +1,3 @@
-import { performTexts } from './lay.ts';
-import { hands } from '../hands/hands.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Lead } from '../phrase/types.ts';
 import { parseSticking } from '../sticking/parse.ts';
@@ -11,7 +9,7 @@ import type { Grid, MeterText, SlotIndex } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
 import { bankCells, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
-import { stickingOf } from './lay.ts';
+import { longestRun, performTexts, stickingOf } from './lay.ts';
 import type { Chance } from './random.ts';
 import type { FixPuzzle, FixRule, Grade } from './types.ts';
 
@@ -19,36 +17,12 @@ type Bar = readonly [MeterText, Grid];
 type Rule = FixRule['rule'];
 
 const PLANS: Record<Level, { bars: readonly Bar[]; rules: readonly Rule[] }> = {
-  1: {
-    bars: [
-      ['2/4', 4],
-      ['4/4', 2],
-    ],
-    rules: ['hand-to-hand', 'no-more-than'],
-  },
-  2: {
-    bars: [
-      ['3/4', 4],
-      ['4/4', 3],
-    ],
-    rules: ['hand-to-hand', 'no-more-than', 'accents'],
-  },
+  1: { bars: [['2/4', 4], ['4/4', 2]], rules: ['hand-to-hand', 'no-more-than'] },
+  2: { bars: [['3/4', 4], ['4/4', 3]], rules: ['hand-to-hand', 'no-more-than', 'accents'] },
   3: { bars: [['4/4', 4]], rules: ['no-more-than', 'cell', 'accents'] },
-  4: {
-    bars: [
-      ['4/4', 4],
-      ['6/8', 6],
-    ],
-    rules: ['cell', 'accents'],
-  },
-  5: {
-    bars: [
-      ['5/4', 4],
-      ['4/4', 6],
-    ],
-    rules: ['cell', 'accents', 'no-more-than'],
-  },
-};
+  4: { bars: [['4/4', 4], ['6/8', 6]], rules: ['cell', 'accents'] },
+  5: { bars: [['5/4', 4], ['4/4', 6]], rules: ['cell', 'accents', 'no-more-than'] },
+}; // prettier-ignore
 
 /** Cells of one stroke a slot that are known by their sticking. */
 const CELLS = ['paradiddle', 'five', 'double-paradiddle', 'paradiddle-diddle', 'rll', 'flam-accent', 'flam-paradiddle'];
@@ -148,12 +122,7 @@ function turnHand(stroke: string): string {
 export function holds(asked: FixRule, strokes: readonly string[]): boolean {
   if (asked.rule === 'accents') return strokes.every((stroke, i) => stroke.startsWith('>') === (i % asked.every === 0));
   if (asked.rule === 'cell') return strokes.join(' ') === textsOf(asked.cell, asked.lead, strokes.length).join(' ');
-  return longestRun(strokes) <= (asked.rule === 'hand-to-hand' ? 1 : asked.most);
-}
-
-function longestRun(strokes: readonly string[]): number {
-  const { R, L } = hands(performTexts(strokes), 60).limbs;
-  return Math.max(R?.longestRun?.length ?? 0, L?.longestRun?.length ?? 0);
+  return longestRun(performTexts(strokes)) <= (asked.rule === 'hand-to-hand' ? 1 : asked.most);
 }
 
 /** The answer is the slot of a stroke; it is right if the rule holds once that stroke is mended. */

@@ -3,9 +3,9 @@ import { printSlot } from '../sticking/print.ts';
 import { slotsOnly } from '../sticking/expand.ts';
 import { mirror } from '../sticking/mirror.ts';
 import type { Chord, HoldItem, SlotItem, Sticking } from '../sticking/types.ts';
-import type { Stroke, Timeline } from '../timeline/types.ts';
+import type { Timeline } from '../timeline/types.ts';
 import type { PuzzleCell } from './bank.ts';
-import { performCells, slotsIn, stickingOf } from './lay.ts';
+import { performCells, slotOver, slotsIn, stickingOf } from './lay.ts';
 import type { Grade, LayPuzzle, Wrong } from './types.ts';
 
 /**
@@ -80,13 +80,12 @@ function strokesOf(line: Line): Wrong[] {
   return line.played ? [...accentsOf(line), ...runsOf(line, line.played), ...lastStrokeOf(line)] : [];
 }
 
-/** The slot of a stroke, counted from the start of the first bar. */
-const slotOf = ({ puzzle }: Line, { bar, slot }: Stroke): number => (bar - 1) * puzzle.barSlots + slot;
-
 function accentsOf(line: Line): Wrong[] {
   const { rules } = line.puzzle;
   const end = slotsIn(line.whole);
-  const accented = new Set(line.played!.strokes.filter(({ accent }) => accent).map((stroke) => slotOf(line, stroke)));
+  const accented = new Set(
+    line.played!.strokes.filter(({ accent }) => accent).map((stroke) => slotOver(line.puzzle, stroke)),
+  );
   const missing = (rules.accentOn ?? []).filter((slot) => slot < end && !accented.has(slot));
   const forbidden = (rules.noAccentOn ?? []).filter((slot) => accented.has(slot));
   return [
@@ -103,17 +102,15 @@ function runsOf(line: Line, played: Timeline): Wrong[] {
     const run: Run | undefined = graces ? limbs[hand]?.longestRunWithGraces : limbs[hand]?.longestRun;
     if (!run || run.length <= maxRun) return [];
     const from = played.strokes.find(({ id }) => id === run.from)!;
-    return [{ wrong: 'run', hand, length: run.length, most: maxRun, slot: slotOf(line, from) }];
+    return [{ wrong: 'run', hand, length: run.length, most: maxRun, slot: slotOver(line.puzzle, from) }];
   });
 }
 
 function lastStrokeOf(line: Line): Wrong[] {
   const wanted = line.puzzle.rules.lastStrokeOn;
   if (wanted === undefined || !line.full) return [];
-  const found = slotOf(
-    line,
-    line.played!.strokes.findLast(({ kind }) => kind !== 'grace')!,
-  );
+  const last = line.played!.strokes.findLast(({ kind }) => kind !== 'grace')!;
+  const found = slotOver(line.puzzle, last);
   return found === wanted ? [] : [{ wrong: 'last-stroke', wanted, found }];
 }
 

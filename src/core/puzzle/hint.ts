@@ -26,12 +26,13 @@ export function hintFor(puzzle: LayPuzzle, laid: readonly string[], step: number
   const filled = slotsIn(cellsOf(puzzle, laid));
   if (step <= 0 && filled < puzzle.gap)
     return { hint: 'count', filled, of: puzzle.gap, next: slotsIn(puzzle.before) + filled };
-  const kept = longestGoodStart(puzzle, laid);
+  const beginning = answersBeginning(puzzle);
+  const kept = longestGoodStart(beginning, laid);
   if (kept < laid.length) return { hint: 'back', cells: laid.length - kept };
   const left = puzzle.gap - filled;
   if (step <= 1)
     return { hint: 'left', left, fitting: puzzle.shelf.filter((c) => c.slots <= left).map(({ id }) => id) };
-  return { hint: 'cell', cell: completion(puzzle, laid)![laid.length] };
+  return { hint: 'cell', cell: beginning(laid)![laid.length] };
 }
 
 function cellsOf({ shelf }: LayPuzzle, ids: readonly string[]): PuzzleCell[] {
@@ -39,26 +40,37 @@ function cellsOf({ shelf }: LayPuzzle, ids: readonly string[]): PuzzleCell[] {
 }
 
 /** How many of the cells, from the first on, some right answer begins with. */
-function longestGoodStart(puzzle: LayPuzzle, laid: readonly string[]): number {
-  for (let length = laid.length; length > 0; length -= 1) if (completion(puzzle, laid.slice(0, length))) return length;
+function longestGoodStart(beginning: Beginning, laid: readonly string[]): number {
+  for (let length = laid.length; length > 0; length -= 1) if (beginning(laid.slice(0, length))) return length;
   return 0;
 }
 
+type Beginning = (laid: readonly string[]) => string[] | undefined;
+
 /** A right answer that begins with these cells, the first in the order of the shelf; nothing where there is none. */
-export function completion(puzzle: LayPuzzle, laid: readonly string[]): string[] | undefined {
-  if (puzzle.heard) return laid.every((id, i) => id === puzzle.solution[i]) ? puzzle.solution : undefined;
+export const completion = (puzzle: LayPuzzle, laid: readonly string[]): string[] | undefined =>
+  answersBeginning(puzzle)(laid);
+
+/** Counts a puzzle's answers once, for any number of beginnings. */
+function answersBeginning(puzzle: LayPuzzle): Beginning {
+  if (puzzle.heard) return (laid) => (startsLike(puzzle.solution, laid) ? puzzle.solution : undefined);
   const answers = answersTo(puzzle);
-  const places = laid.map((id) => puzzle.shelf.findIndex((cell) => cell.id === id));
-  // Answers come in the order of the shelf, so those that begin alike stand together: halve until the first is found.
-  let [low, high] = [0n, answers.count];
-  while (low < high) {
-    const middle = (low + high) / 2n;
-    if (isBefore(laidOnly(answers.at(middle)), places, puzzle)) low = middle + 1n;
-    else high = middle;
-  }
-  const found = low < answers.count ? laidOnly(answers.at(low)) : undefined;
-  return found && laid.every((id, i) => id === found[i]) ? found : undefined;
+  return (laid) => {
+    const places = laid.map((id) => puzzle.shelf.findIndex((cell) => cell.id === id));
+    // Answers come in the order of the shelf, so those that begin alike stand together: halve until the first is found.
+    let [low, high] = [0n, answers.count];
+    while (low < high) {
+      const middle = (low + high) / 2n;
+      if (isBefore(laidOnly(answers.at(middle)), places, puzzle)) low = middle + 1n;
+      else high = middle;
+    }
+    const found = low < answers.count ? laidOnly(answers.at(low)) : undefined;
+    return found && startsLike(found, laid) ? found : undefined;
+  };
 }
+
+const startsLike = (answer: readonly string[], laid: readonly string[]): boolean =>
+  laid.every((id, i) => id === answer[i]);
 
 /** Whether an answer comes before all that begin with the cells at these places of the shelf. */
 function isBefore(answer: readonly string[], places: readonly number[], { shelf }: LayPuzzle): boolean {

@@ -19,7 +19,7 @@ export { gradeFix, holds, makeFix, mended } from './fix.ts';
 export { gradeLaid, soundsOf } from './grade-lay.ts';
 export { barOfTime } from './groove.ts';
 export { completion, hintFor, otherAnswer, type LayHint } from './hint.ts';
-export { answersTo, fillings, laidOnly, performCells } from './lay.ts';
+export { answersTo, fillings, laidOnly, performCells, slotsIn, stickingOf } from './lay.ts';
 export { makeMissing } from './missing.ts';
 export { gradePuzzle, makePuzzle, solutionOf, type Answer } from './puzzle.ts';
 export { chanceOf, splitMix64, type Chance } from './random.ts';

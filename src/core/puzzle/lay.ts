@@ -1,7 +1,8 @@
 import { arrangements } from '../arrange/arrange.ts';
 import type { ArrangeCell, ArrangeRequest, Arrangements } from '../arrange/types.ts';
+import { hands } from '../hands/hands.ts';
 import { perform } from '../timeline/perform.ts';
-import type { Timeline } from '../timeline/types.ts';
+import type { Stroke, Timeline } from '../timeline/types.ts';
 import { readPhrase } from '../phrase/read.ts';
 import { parseSticking } from '../sticking/parse.ts';
 import type { Sticking } from '../sticking/types.ts';
@@ -21,6 +22,7 @@ export function stickingOf(cells: readonly PuzzleCell[]): Sticking {
   return read.sticking;
 }
 
+/** Slots of cells laid one after another. */
 export const slotsIn = (cells: readonly PuzzleCell[]): number => cells.reduce((sum, { slots }) => sum + slots, 0);
 
 const fixed = (id: string, cells: readonly PuzzleCell[]): ArrangeCell[] =>
@@ -68,6 +70,16 @@ export function performCells(
   const read = readPhrase({ cells, meter, grid, fill: 'rests' });
   if (!read.ok) throw new RangeError(`cells do not make a phrase: ${read.fault.message}`);
   return perform(read.phrase);
+}
+
+/** The slot of a stroke, counted from the start of the first bar; all bars of a puzzle are alike. */
+export const slotOver = ({ barSlots }: Pick<LayPuzzle, 'barSlots'>, { bar, slot }: Stroke): number =>
+  (bar - 1) * barSlots + slot;
+
+/** The most strokes in a row by one hand, grace notes left out. */
+export function longestRun(played: Timeline): number {
+  const { R, L } = hands(played, 60).limbs;
+  return Math.max(R?.longestRun?.length ?? 0, L?.longestRun?.length ?? 0);
 }
 
 /** Texts of one slot each as strokes with times. */

@@ -1,11 +1,10 @@
-import { hands } from '../hands/hands.ts';
 import type { ArrangeRules } from '../arrange/types.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
-import { BANK, bankCells, cellsFor, type PuzzleCell } from './bank.ts';
+import { bankCells, cellsFor, onShelf, type PuzzleCell } from './bank.ts';
 import { difficultyOf } from './difficulty.ts';
-import { answersTo, fillings, performCells, slotsIn } from './lay.ts';
+import { answersTo, fillings, longestRun, performCells, slotsIn } from './lay.ts';
 import type { Chance } from './random.ts';
 import type { LayPuzzle } from './types.ts';
 import { shelfLimits } from './uses.ts';
@@ -66,16 +65,15 @@ function drawBar(chance: Chance, plan: Plan, level: Level): Draft | undefined {
   if (all.count < 2n) return undefined;
   const whole = bankCells(...all.sample(chance.unit));
   const from = chance.between(1, Math.max(1, whole.length - 2));
-  const to = whole.findIndex((_, i) => i >= from && i > from && slotsIn(whole.slice(from, i + 1)) >= plan.hole[0]);
+  // One cell alone fills a hole by its length: at least two are taken out.
+  const to = whole.findIndex((_, i) => i > from && slotsIn(whole.slice(from, i + 1)) >= plan.hole[0]);
   return to < 0 ? undefined : cut({ ...bar, meter, grid, gap: 0, solution: [] }, whole, [from, to + 1], plan);
 }
 
 function cut(bar: Draft, whole: PuzzleCell[], [from, to]: [number, number], { hole }: Plan): Draft | undefined {
   const taken = whole.slice(from, to);
-  // One cell alone fills a hole by its length: there has to be more to it.
-  if (taken.length < 2) return undefined;
   const gap = slotsIn(taken);
-  const shelf = inOrder(bar.shelf.filter((cell) => cell.slots <= gap));
+  const shelf = onShelf(bar.shelf.filter((cell) => cell.slots <= gap));
   const draft = {
     ...bar,
     before: whole.slice(0, from),
@@ -87,10 +85,6 @@ function cut(bar: Draft, whole: PuzzleCell[], [from, to]: [number, number], { ho
   };
   return gap <= hole[1] && shelf.length > 1 && fillings(draft).count > 1n ? draft : undefined;
 }
-
-/** Cells on the shelf stand by length, the longest first, then as in the bank. */
-const inOrder = (cells: readonly PuzzleCell[]): PuzzleCell[] =>
-  [...cells].sort((a, b) => b.slots - a.slots || BANK.indexOf(a) - BANK.indexOf(b));
 
 /** Rules read from the whole bar, kept only where they leave out some of the fillings. */
 function withRules(draft: Draft, chance: Chance, wanted: number): { draft: Draft; rules: number } {
@@ -112,8 +106,7 @@ function withRules(draft: Draft, chance: Chance, wanted: number): { draft: Draft
 type RuleMaker = (whole: PuzzleCell[], draft: Draft, chance: Chance) => ArrangeRules | undefined;
 
 const runRule: RuleMaker = (whole, draft) => {
-  const { R, L } = hands(performCells(whole, draft), 60).limbs;
-  const longest = Math.max(R?.longestRun?.length ?? 0, L?.longestRun?.length ?? 0);
+  const longest = longestRun(performCells(whole, draft));
   return longest >= 1 && longest <= 3 ? { maxRun: longest } : undefined;
 };
 

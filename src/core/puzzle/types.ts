@@ -136,7 +136,7 @@ export type Wrong =
   | { wrong: 'over-bar-line'; cell: string; slot: SlotIndex }
   | { wrong: 'sound'; slot: SlotIndex }
   | { wrong: 'start'; given: SlotIndex; by: number }
-  | { wrong: 'not-it'; slot: SlotIndex; still?: SlotIndex }
+  | { wrong: 'not-it'; slot: SlotIndex }
   | { wrong: 'no-home'; bars: number; cells: number; over: number }
   | { wrong: 'home-sooner'; bars: number }
   | { wrong: 'other' };
