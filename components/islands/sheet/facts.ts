@@ -25,7 +25,8 @@ const LEFT_BEHIND = ['aria-describedby', 'tabindex'];
 
 /** Reads an exercise from its page for frames; undefined where that is not one. */
 export function readExercise(html: string): SheetExercise | undefined {
-  // Styles of that page are nothing to this one, whose content policy would complain of them; a style may hold a < (width<40em).
+  // Styles of that page are nothing to this one, whose content policy would complain of them. A style may hold a `<`, as
+  // in (width<40em).
   const page = new DOMParser().parseFromString(html.replace(/<style[^>]*>.*?<\/style>/gs, ''), 'text/html');
   const place = page.querySelector<HTMLElement>('[data-exercise]');
   const score = place?.querySelector<HTMLElement>('.bar-figure .score');
