@@ -1,5 +1,6 @@
 /** What a question says to wrong answers. */
 import { missesOf, plainAnswer } from '../../src/curriculum/index.ts';
+import type { CountSystem } from '../../src/core/index.ts';
 import type { Answer, MissReason, QuestionAttributes, QuestionBar, QuestionKind } from '../../src/curriculum/index.ts';
 import { LOOK_AGAIN, MISS_SAYS, QUESTION_HINTS } from '../../src/words/index.ts';
 
@@ -20,8 +21,9 @@ export function missHints(
   answer: Answer,
   choices: readonly string[],
   bar?: QuestionBar,
+  system?: CountSystem,
 ): Record<string, string> {
-  const misses = bar ? Object.entries(missesOf(question, bar, answer)) : [];
+  const misses = bar ? Object.entries(missesOf(question, bar, answer, system)) : [];
   const given = choices.map(plainAnswer);
   const possible = misses.filter(([one]) => given.length === 0 || given.includes(one));
   return Object.fromEntries(possible.map(([one, why]) => [one, SAYS[why]]));

@@ -1,5 +1,5 @@
-import { countSyllables } from '../core/index.ts';
-import type { LessonData, SiteData } from '../curriculum/index.ts';
+import { isGrid, readMeter, type Grid, type MeterText } from '../core/index.ts';
+import { beatsApart } from '../curriculum/index.ts';
 import { countsApart } from '../words/index.ts';
 import type { LessonEntry } from './lessons.ts';
 import { bothNamesInLesson } from './names.ts';
@@ -7,12 +7,26 @@ import { getSite } from './site.ts';
 
 /** What stands above a lesson: itself, the names it is found by, what is to be said of its counts. */
 export async function lessonHeading(lesson: LessonEntry) {
-  const counted = countedApart(lesson.data, await getSite());
+  const { counting } = await getSite();
+  const counted = countsApart(beatsApart(rulersOf(lesson), counting));
   return { lesson: lesson.data, also: await bothNamesInLesson(lesson), counted };
 }
 
-/** What a lesson says where a beat of it is counted in other syllables here than in its text; else nothing. */
-function countedApart({ meter, grid }: LessonData, { counting }: Pick<SiteData, 'counting'>): string | undefined {
-  const text = countSyllables(meter, grid).slice(0, grid);
-  return countsApart(text, countSyllables(meter, grid, counting).slice(0, grid));
+interface Ruler {
+  meter: MeterText;
+  grid: Grid;
+}
+
+const BARS = /<(?:Bar|Counts)\b[^>]*>/g;
+const METER = /\bmeter="([^"]+)"/;
+const GRID = /\bgrid=\{(\d)\}/;
+const HEADS = /\[([\d+]+\/\d+):(\d)\]/g;
+
+/** The rulers of a lesson's bars, its own first. */
+function rulersOf({ data, body = '' }: LessonEntry): Ruler[] {
+  const bars = [...body.matchAll(BARS)].flatMap(([bar]) => [
+    { meter: METER.exec(bar)?.[1] ?? data.meter, grid: Number(GRID.exec(bar)?.[1] ?? data.grid) },
+    ...[...bar.matchAll(HEADS)].map(([, meter, grid]) => ({ meter, grid: Number(grid) })),
+  ]);
+  return [data, ...bars].filter((ruler): ruler is Ruler => isGrid(ruler.grid) && readMeter(ruler.meter).ok);
 }

@@ -45,6 +45,7 @@ export {
   type StrokeCount,
 } from './question-kinds.ts';
 export { missesOf, type MissReason } from './question-misses.ts';
+export { answerIn, barOfCount, beatsApart, choiceIn, strangersIn, textIn, type BeatApart } from './syllables.ts';
 export { answerOf, answersTaken, answerText, type Answer, type AnswerResult, type QuestionBar } from './questions.ts';
 export {
   barOfAttributes,

@@ -7,7 +7,7 @@ export type StrokeName = 'single' | 'flam' | 'drag' | 'ruff' | 'diddle' | 'buzz'
 /** What is right, as a property of the bar; how it is said is left to whoever shows it. */
 export type Answer =
   | { kind: 'hand'; hands: Hand[] }
-  | { kind: 'count'; count: string; bar: number }
+  | { kind: 'count'; count: string; bar: number; said?: string }
   | { kind: 'number'; value: number }
   | { kind: 'place'; place: number }
   | { kind: 'motion'; motion: Motion }
@@ -110,11 +110,11 @@ function handWays(hands: Hand[]): Words {
   return hand ? [HAND_WORDS[hand], hand, `${HAND_WORDS[hand]} hand`] : ['neither', 'none', 'no hand'];
 }
 
-function countWays({ count, bar }: Answer & { kind: 'count' }): Words {
-  const places: Words = [sayCount(count), count, count.replace(' ', '')];
+function countWays({ count, bar, said = sayCount(count) }: Answer & { kind: 'count' }): Words {
+  const places: Words = [said, count, count.replace(' ', '')];
   // Bar 0 is a pickup, which no one counts.
   if (bar < 2) return places;
-  return [`${sayCount(count)}, bar ${bar}`, ...places, ...places.map((place) => `${place} bar ${bar}`)];
+  return [`${said}, bar ${bar}`, ...places, ...places.map((place) => `${place} bar ${bar}`)];
 }
 
 const NUMBER_WORDS =

@@ -1,6 +1,7 @@
-import { hands, type Motion, type Timeline } from '../core/index.ts';
+import { hands, type CountSystem, type Motion, type Timeline } from '../core/index.ts';
 import { answersTaken, type Answer } from './question-answers.ts';
 import { placeAsked } from './question-place.ts';
+import { answerIn } from './syllables.ts';
 import { isGrace, isHand, strokesNamed } from './question-strokes.ts';
 import { answerOf, type QuestionBar } from './questions.ts';
 import type { QuestionAttributes } from './vocabulary.ts';
@@ -124,16 +125,23 @@ function motionMisses(right: Motion): Miss[] {
 }
 
 /**
- * The wrong answers to a computed question that show what was thought, by every way to give them.
+ * The wrong answers to a computed question that show what was thought, by every way to give them; counts are said in the
+ * syllables of `system`.
  *
  * @example `missesOf({ ask: '…', from: 'strokes', of: 'left' }, flamDrags, twelve)` maps '8' to 'graces-left-out'
  */
-export function missesOf(question: QuestionAttributes, bar: QuestionBar, right: Answer): Record<string, MissReason> {
+export function missesOf(
+  question: QuestionAttributes,
+  bar: QuestionBar,
+  right: Answer,
+  system?: CountSystem,
+): Record<string, MissReason> {
+  const said = (answer: Answer) => answersTaken(system ? answerIn(answer, bar.timeline.bars, system) : answer);
   const found = (question.from && MISSES[question.from]?.(question, bar, right)) ?? [];
-  const taken = answersTaken(right);
+  const taken = said(right);
   const ways = found
     .filter((miss) => miss !== undefined)
-    .flatMap(({ answer, why }) => answersTaken(answer).map((way) => [way, why] as const));
+    .flatMap(({ answer, why }) => said(answer).map((way) => [way, why] as const));
   // The first reason for an answer stands, and none for the right one.
   return Object.fromEntries(ways.toReversed().filter(([way]) => !taken.includes(way)));
 }

@@ -72,7 +72,7 @@ export const questionAttributes = z
     from: oneOf(QUESTION_KINDS).optional().describe('what is computed from the bar'),
     choices: line('answers with | between', 300).optional().describe('what one may choose from, with | between'),
     bar: id().optional().describe('the id of a Bar of this lesson or of an exercise; else the Bar before the question'),
-    at: line('a count like "2 a"', 20).optional().describe('a count'),
+    at: line('a count like "2 a"', 20).optional().describe('a count, said as 1 e & a whatever the school counts'),
     of: z
       .union([line('a word', 20), whole(1, 4096, 'a number')], { error: 'a word or a number' })
       .optional()

@@ -1,5 +1,5 @@
 /** What contains a sticking, and where in it. */
-import { countName, findSticking, sayCount, slotCount, slotsOf, slotsOnly } from '../core/index.ts';
+import { findSticking, saySlot, slotCount, slotsOf, slotsOnly } from '../core/index.ts';
 import type { CountSystem, Grid, Match, Sticking } from '../core/index.ts';
 import type { Filters } from './filters.ts';
 import { slotsOfBar, type BarSlots, type StickingBar, type StickingEntry } from './sticking-index.ts';
@@ -145,7 +145,7 @@ function countAt(bar: StickingBar, slot: number, counting?: CountSystem): Pick<S
   const size = slotsOf(meter, grid as Grid);
   const place = slot - pickup;
   const number = Math.floor(place / size) + 1;
-  const count = sayCount(countName(meter, grid as Grid, place - (number - 1) * size, counting));
+  const count = saySlot(meter, grid as Grid, place - (number - 1) * size, counting);
   return slots.length - pickup > size || pickup > 0 ? { bar: number, count } : { count };
 }
 

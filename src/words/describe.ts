@@ -1,4 +1,13 @@
-import { meterOf, sayCount, slotNames, type Stroke, type Timeline, type TimelineBar } from '../core/index.ts';
+import {
+  countNames,
+  meterOf,
+  saySlot,
+  slotNames,
+  type CountSystem,
+  type Stroke,
+  type Timeline,
+  type TimelineBar,
+} from '../core/index.ts';
 import { cellWords } from './describe-cells.ts';
 import { numberWord } from './numbers.ts';
 import { chordWords } from './stroke-words.ts';
@@ -9,6 +18,8 @@ export interface DescribeOptions {
   names?: readonly (string | null)[];
   /** What the school calls a bar. */
   barWord?: 'bar' | 'measure';
+  /** In which syllables the counts are said. */
+  counts?: CountSystem;
 }
 
 /** A picture of music in words. */
@@ -55,13 +66,13 @@ function meterWords(bars: readonly TimelineBar[], barWord: string): string {
 }
 
 /** The syllable of a count: the part after the beat. */
-const syllable = (count: string): string => count.split(' ')[1] ?? '';
+const syllable = (count: string): string => count.split(' ').slice(1).join(' ');
 
 /** One slot: its syllable, but for the beat's own, and what is struck there. */
 function slotWords(strokes: Stroke[], all: Map<string, Stroke>): string {
   const words = chordWords(strokes, all);
   const name = syllable(strokes[0].count);
-  return name ? `on ${name} ${words}` : words;
+  return name ? `on ${name.includes(' ') ? 'the ' : ''}${name} ${words}` : words;
 }
 
 const isMain = (stroke: Stroke): boolean => stroke.kind !== 'grace' || stroke.opened;
@@ -86,17 +97,35 @@ function barReading(bar: TimelineBar, tick: number, strokes: Stroke[], all: Map<
     .join(' ');
 }
 
-function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>, barWord: string): string {
+function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>, say: Saying): string {
+  const { barWord, counts } = say;
+  const { meter, grid } = timeline.bars[0];
   const own = strokes.filter((stroke) => stroke.tick < 0);
   if (own.length === 0) return '';
-  const slots = [...Map.groupBy(own, (stroke) => stroke.count)];
-  const said = slots.map(([count, group]) => `${sayCount(count)} ${chordWords(group, all)}`);
+  const slots = [...Map.groupBy(own, (stroke) => stroke.slot)];
+  const said = slots.map(([slot, group]) => `${saySlot(meter, grid, slot, counts)} ${chordWords(group, all)}`);
   return `Before ${timeline.bars.length > 1 ? `the first ${barWord}` : 'it'}, on ${said.join('; on ')}. `;
 }
 
-function reading(timeline: Timeline, barWord: string): string {
+/** In which words it is said. */
+interface Saying {
+  barWord: string;
+  counts: CountSystem | undefined;
+}
+
+/** A stroke with its count in other syllables; where eighths are counted, a number within a beat is a syllable. */
+function recounted(stroke: Stroke, bars: readonly TimelineBar[], counts: CountSystem): Stroke {
+  const { meter, grid } = bars[stroke.bar - 1] ?? bars[0];
+  const name = countNames(meter, grid, counts)[stroke.slot];
+  const within = stroke.slot % grid > 0 && !name.includes(' ');
+  return { ...stroke, count: within ? `${Math.floor(stroke.slot / grid) + 1} ${name}` : name };
+}
+
+function reading(timeline: Timeline, say: Saying): string {
+  const { barWord, counts } = say;
   const all = new Map(timeline.strokes.map((stroke) => [stroke.id, stroke]));
-  const strokes = timeline.strokes.filter(isMain);
+  const main = timeline.strokes.filter(isMain);
+  const strokes = counts ? main.map((stroke) => recounted(stroke, timeline.bars, counts)) : main;
   const said = timeline.bars.map((bar, i): Said => {
     return { from: i + 1, to: i + 1, text: barReading(bar, bar.tick, strokes, all) };
   });
@@ -104,7 +133,7 @@ function reading(timeline: Timeline, barWord: string): string {
     said.length === 1
       ? said.map(({ text }) => capital(text))
       : compress(said).map((bar) => `${capital(range(bar, barWord))}: ${bar.text}`);
-  return pickupReading(timeline, strokes, all, barWord) + bars.join(' ');
+  return pickupReading(timeline, strokes, all, say) + bars.join(' ');
 }
 
 /**
@@ -118,5 +147,5 @@ export function describe(timeline: Timeline, options: DescribeOptions = {}): Des
   const where = `${meterWords(timeline.bars, barWord)} ${gridWords(timeline.bars)}`;
   const pickup = timeline.pickupTicks > 0 ? ' with a pickup' : '';
   const label = capital(`${where}${pickup}${what.length ? `: ${joined(what)}` : ''}`);
-  return { label, reading: reading(timeline, barWord) };
+  return { label, reading: reading(timeline, { barWord, counts: options.counts }) };
 }

@@ -87,14 +87,14 @@ export function lessonPlace(place: number, of: number): string {
 }
 
 /**
- * What a lesson says where the school counts in other syllables than its text, each given for one beat; nothing where
- * they are the same.
+ * What a lesson says where the school counts in other syllables than its text, beat by beat; nothing where it counts in
+ * the same.
  *
- * @example countsApart(['1', 'e', '&', 'a'], ['1', 'ta', 'te', 'ta']) // 'This text counts 1 e & a; under the notes stands 1 ta te ta.'
+ * @example countsApart([{ text: '1 e & a', notes: '1 ta te ta' }]) // 'This text counts 1 e & a where the notes have 1 ta te ta.'
  */
-export function countsApart(text: readonly string[], notes: readonly string[]): string | undefined {
-  const [said, seen] = [text.join(' '), notes.join(' ')];
-  return said === seen ? undefined : `This text counts ${said}; under the notes stands ${seen}.`;
+export function countsApart(beats: readonly { text: string; notes: string }[]): string | undefined {
+  const said = beats.map(({ text, notes }, at) => `${text} where ${at ? 'they' : 'the notes'} have ${notes}`);
+  return said.length === 0 ? undefined : `This text counts ${said.join(', and ')}.`;
 }
 
 /**

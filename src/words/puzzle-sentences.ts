@@ -1,7 +1,6 @@
 /** Sentences about one puzzle: what its card asks for, what is wrong with an answer, what a hint says. */
 import {
-  countName,
-  sayCount,
+  saySlot,
   slotNames,
   type CountSystem,
   type FixRule,
@@ -45,7 +44,7 @@ function slotsSay({ meter, grid }: Puzzle, count: number): string {
  */
 export function placeSays(puzzle: Puzzle, slot: SlotIndex, { system, barWord }: Saying): string {
   const { meter, grid, barSlots, slots } = puzzle;
-  const count = sayCount(countName(meter, grid, slot % barSlots, system));
+  const count = saySlot(meter, grid, slot % barSlots, system);
   return slots > barSlots && puzzle.kind !== 'resolves'
     ? `${count} in ${barWord} ${Math.floor(slot / barSlots) + 1}`
     : count;
@@ -283,7 +282,7 @@ export function answerSays(puzzle: Puzzle, answer: readonly string[] | number, s
     return answer === 1 ? sayBar('one bar', saying.barWord) : sayBar(`${numberWord(answer)} bars`, saying.barWord);
   if (puzzle.kind === 'which') return answer === 1 ? 'the first' : 'the second';
   return puzzle.kind === 'start'
-    ? sayCount(countName(puzzle.meter, puzzle.grid, answer, saying.system))
+    ? saySlot(puzzle.meter, puzzle.grid, answer, saying.system)
     : placeSays(puzzle, answer, saying);
 }
 

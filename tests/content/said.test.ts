@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { said } from '../../src/catalogue/said.ts';
+import { beatsApart } from '../../src/curriculum/index.ts';
 import { countsApart, sayBar } from '../../src/words/index.ts';
 
 test('sentences of the content say the school’s word; ids, stickings and addresses stay', () => {
@@ -29,9 +30,14 @@ test('a bar line is one at every school', () => {
 });
 
 test('a lesson says where its text and its notes count in different syllables, and only there', () => {
-  const text = ['1', 'e', '&', 'a'];
-  expect(countsApart(text, ['1', 'ta', 'te', 'ta'])).toBe(
-    'This text counts 1 e & a; under the notes stands 1 ta te ta.',
+  const bars = [
+    { meter: '4/4', grid: 4 },
+    { meter: '3/4', grid: 4 },
+    { meter: '4/4', grid: 3 },
+    { meter: '4/4', grid: 5 },
+  ];
+  expect(countsApart(beatsApart(bars, '1 ta te ta'))).toBe(
+    'This text counts 1 e & a where the notes have 1 ta te ta, and 1 trip let where they have 1 la li.',
   );
-  expect(countsApart(text, [...text])).toBeUndefined();
+  expect(countsApart(beatsApart(bars, '1 e & a'))).toBeUndefined();
 });

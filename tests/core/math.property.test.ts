@@ -4,6 +4,7 @@ import {
   against,
   againstText,
   cellStarts,
+  COUNT_SYSTEMS,
   countNames,
   evenBars,
   fit,
@@ -160,11 +161,16 @@ describe('speed', () => {
 describe('counts as they are typed', () => {
   it('come back as the slot they name, however they are said', () => {
     fc.assert(
-      fc.property(meters, grids, fc.nat(200), (meter, grid, any) => {
+      fc.property(meters, grids, fc.nat(200), fc.constantFrom(...COUNT_SYSTEMS), (meter, grid, any, system) => {
         const slot = any % slotsOf(meter, grid);
-        const name = countNames(meter, grid)[slot];
-        for (const typed of [name, name.replace(' ', ''), saySlot(meter, grid, slot), ` ${name.toUpperCase()} `])
-          expect(slotOfCount(meter, grid, typed)).toEqual({ ok: true, slot });
+        const name = countNames(meter, grid, system)[slot];
+        for (const typed of [
+          name,
+          name.replace(' ', ''),
+          saySlot(meter, grid, slot, system),
+          ` ${name.toUpperCase()} `,
+        ])
+          expect(slotOfCount(meter, grid, typed, system)).toEqual({ ok: true, slot });
         expect(slotOfTick(meter, grid, slot * slotTicks(meter, grid))).toEqual({ slot, after: 0 });
       }),
     );

@@ -8,6 +8,7 @@ import {
   readMeter,
   resolution,
   sayCount,
+  saySlot,
   slotNames,
   slotsOf,
   slotTicks,
@@ -81,8 +82,9 @@ describe('counts', () => {
       }
   });
 
-  it('names each slot of a bar once in the default system', () => {
-    for (const grid of GRIDS) expect(new Set(countNames('4/4', grid)).size).toBe(4 * grid);
+  it('names each slot of a bar once, in every system', () => {
+    for (const system of COUNT_SYSTEMS)
+      for (const grid of GRIDS) expect(new Set(countNames('4/4', grid, system)).size).toBe(4 * grid);
   });
 
   it('throws for a system that does not exist', () => {
@@ -90,6 +92,12 @@ describe('counts', () => {
   });
 
   it('is said as a teacher says it', () => expect([sayCount('2 &'), sayCount('3')]).toEqual(['the & of 2', 'beat 3']));
+
+  it('tells syllables of a beat that are alike apart', () => {
+    expect(saySlot('4/4', 4, 7, '1 ta te ta')).toBe('the second ta of 2');
+    expect(saySlot('4/4', 6, 9, '1 ta te ta')).toBe('the second ta of 2');
+    expect(saySlot('4/4', 3, 5, '1 ta te ta')).toBe('the li of 2');
+  });
 
   it.each([
     ['4/4', 4, 'sixteenths'],

@@ -1,5 +1,5 @@
 import { refuse, type Result } from '../fault.ts';
-import { countNames, sayCount, type CountSystem } from '../time/counts.ts';
+import { countNames, type CountSystem } from '../time/counts.ts';
 import { slotTicks } from '../time/meter.ts';
 import type { Grid, MeterText, SlotIndex, Ticks } from '../time/units.ts';
 
@@ -34,11 +34,14 @@ export function slotOfCount(
 
 function typedCount(text: string): { beat: string; syllable: string } {
   const plain = text.trim().toLowerCase();
-  const [, ahead = '', after = ''] = /^(?:the\s+)?([^\d\s]+)\s+of\s+(\d+)$/.exec(plain) ?? [];
-  if (after) return { beat: after, syllable: AND.test(ahead) ? '&' : ahead };
-  const [, beat = '', syllable = ''] = /^(?:beat\s+)?(\d+)\s*(\S*)$/.exec(plain) ?? [];
-  return { beat, syllable: AND.test(syllable) ? '&' : syllable };
+  const [, ahead = '', after = ''] = /^(?:the\s+)?(\D+)\s+of\s+(\d+)$/.exec(plain) ?? [];
+  if (after) return { beat: after, syllable: written(ahead) };
+  const [, beat = '', syllable = ''] = /^(?:beat\s+|the\s+)?(\d+)\s*(\D*)$/.exec(plain) ?? [];
+  return { beat, syllable: written(syllable) };
 }
+
+/** A typed syllable as it is written in a name. */
+const written = (typed: string): string => (AND.test(typed) ? '&' : typed.split(/\s+/).join(' '));
 
 /**
  * Several counts, divided by commas.
@@ -77,14 +80,4 @@ export function slotOfTick(meter: MeterText, grid: Grid, tick: Ticks): TickPlace
   const length = slotTicks(meter, grid);
   const slot = Math.floor(tick / length);
   return { slot, after: tick - slot * length };
-}
-
-/**
- * A slot's count as a teacher says it, in whatever bar it falls.
- * @example
- * saySlot('4/4', 4, 31) // → 'the a of 4'
- */
-export function saySlot(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
-  const names = countNames(meter, grid, system);
-  return sayCount(names[slot % names.length]);
 }

@@ -11,4 +11,4 @@ export {
   type HandSpeed,
   type HandWay,
 } from './speed.ts';
-export { saySlot, slotOfCount, slotOfTick, slotsOfCounts, type TickPlace } from './count-place.ts';
+export { slotOfCount, slotOfTick, slotsOfCounts, type TickPlace } from './count-place.ts';

@@ -43,7 +43,7 @@ export type CountSystem = keyof typeof SYSTEMS;
 export const COUNT_SYSTEMS = Object.keys(SYSTEMS) as CountSystem[];
 
 /** How many slots of a compound beat share an eighth, where the eighths are what is counted. */
-function slotsPerEighth(meter: MeterText, grid: Grid, system: CountSystem): number {
+function slotsPerEighth(meter: MeterText, grid: Grid, system?: CountSystem): number {
   return system === '1 2 3 4 5 6' && meterOf(meter).compound && grid % 3 === 0 ? grid / 3 : 0;
 }
 
@@ -68,19 +68,29 @@ export function countSyllables(meter: MeterText, grid: Grid, system: CountSystem
   );
 }
 
-const isNumber = (syllable: string): boolean => /^\d+$/.test(syllable);
+const PLACES = ['first', 'second', 'third'] as const;
+
+/** What tells the syllables of a beat apart: a syllable that comes more than once is the first, the second, the third. */
+function apart(syllables: readonly string[]): string[] {
+  return syllables.map((syllable, at) => {
+    const same = syllables.flatMap((other, place) => (other === syllable ? [place] : []));
+    return same.length === 1 ? syllable : `${PLACES[same.indexOf(at)]} ${syllable}`;
+  });
+}
 
 /**
- * The name of every slot of a bar: its beat and its syllable.
+ * The name of every slot of a bar: its beat and its syllable, no two alike.
  * @example
  * countNames('2/4', 2) // → ['1', '1 &', '2', '2 &']
+ * countNames('1/4', 4, '1 ta te ta') // → ['1', '1 first ta', '1 te', '1 second ta']
  */
 export function countNames(meter: MeterText, grid: Grid, system?: CountSystem): string[] {
-  let beat = '';
-  return countSyllables(meter, grid, system).map((syllable) => {
-    if (isNumber(syllable)) beat = syllable;
-    return isNumber(syllable) ? syllable : `${beat} ${syllable}`;
-  });
+  const syllables = countSyllables(meter, grid, system);
+  const size = slotsPerEighth(meter, grid, system) || grid;
+  const rest = apart(syllables.slice(1, size));
+  return syllables.map((number, slot) =>
+    slot % size === 0 ? number : `${syllables[slot - (slot % size)]} ${rest[(slot % size) - 1]}`,
+  );
 }
 
 /**
@@ -100,6 +110,19 @@ export function countName(meter: MeterText, grid: Grid, slot: SlotIndex, system?
  * sayCount('4 a') // → 'the a of 4'
  */
 export function sayCount(name: string): string {
-  const [beat, syllable] = name.split(' ');
-  return syllable ? `the ${syllable} of ${beat}` : `beat ${beat}`;
+  const [beat, ...syllable] = name.split(' ');
+  return syllable.length > 0 ? `the ${syllable.join(' ')} of ${beat}` : `beat ${beat}`;
+}
+
+/**
+ * A slot's count as a teacher says it, in whatever bar it falls. Where the eighths of a compound bar are counted, a number
+ * is no beat.
+ * @example
+ * saySlot('4/4', 4, 31) // → 'the a of 4'
+ * saySlot('6/8', 3, 3, '1 2 3 4 5 6') // → 'the 4'
+ */
+export function saySlot(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
+  const names = countNames(meter, grid, system);
+  const name = names[slot % names.length];
+  return slotsPerEighth(meter, grid, system) > 0 && !name.includes(' ') ? `the ${name}` : sayCount(name);
 }

@@ -11,5 +11,5 @@ export {
   type Meter,
 } from './meter.ts';
 export { slotNames, type SlotNames } from './slot-names.ts';
-export { countName, countNames, countSyllables, COUNT_SYSTEMS, sayCount, type CountSystem } from './counts.ts';
+export { countName, countNames, countSyllables, COUNT_SYSTEMS, sayCount, saySlot, type CountSystem } from './counts.ts';
 export { gcd, resolution, type Resolution } from './resolution.ts';
