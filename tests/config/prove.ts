@@ -1,11 +1,11 @@
 /**
- * Proves everything, or the stages named as arguments: `npm test`, `npm test -- unit browser`. Stops at the first stage
- * that fails (with `--all` it goes on), then says what ran, how it ended and how long it took.
+ * Proves everything, or the stages named as arguments: `npm test`, `npm test -- unit browser`. Stops after the
+ * first round with a failure (with `--all` it goes on), then says what ran, how it ended and how long it took.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { delimiter, resolve } from 'node:path';
-import { type Count, type Stage, STAGES } from './stages.ts';
+import { type Count, ROUNDS, type Stage } from './stages.ts';
 
 interface Outcome extends Count {
   name: string;
@@ -24,9 +24,13 @@ function environment(stage: Stage): NodeJS.ProcessEnv {
   };
 }
 
-function runs(command: string, env: NodeJS.ProcessEnv): boolean {
+/** Runs one command to its end; what it says is shown at once, or kept for later where others run beside it. */
+function run(command: string, env: NodeJS.ProcessEnv, beside: boolean): Promise<{ succeeded: boolean; said: string }> {
   const base = command.includes('.cache/school') ? { SITE_BASE: '/school/' } : {};
-  return spawnSync(command, { shell: true, stdio: 'inherit', env: { ...env, ...base } }).status === 0;
+  const child = spawn(command, { shell: true, stdio: beside ? 'pipe' : 'inherit', env: { ...env, ...base } });
+  let said = '';
+  for (const stream of [child.stdout, child.stderr]) stream?.on('data', (text: Buffer) => (said += text.toString()));
+  return new Promise((done) => child.on('close', (code) => done({ succeeded: code === 0, said })));
 }
 
 function countOf(stage: Stage, succeeded: boolean): Count {
@@ -40,19 +44,27 @@ function countOf(stage: Stage, succeeded: boolean): Count {
   }
 }
 
-function prove(stage: Stage): Outcome {
-  console.log(`\n▶ ${stage.name}`);
+async function prove(stage: Stage, beside: boolean): Promise<Outcome> {
+  if (!beside) console.log(`\n▶ ${stage.name}`);
   const started = performance.now();
   const env = environment(stage);
-  const succeeded = stage.commands.every((command) => runs(command, env));
+  let succeeded = true;
+  let all = '';
+  for (const command of stage.commands) {
+    const { succeeded: held, said } = await run(command, env, beside);
+    all += said;
+    succeeded &&= held;
+    if (!held) break;
+  }
+  if (beside) console.log(`\n▶ ${stage.name}\n${all.trimEnd()}`);
   return { name: stage.name, ...countOf(stage, succeeded), seconds: (performance.now() - started) / 1000 };
 }
 
-function proveInTurn(stages: Stage[], goOn: boolean): Outcome[] {
+async function proveInTurn(rounds: Stage[][], goOn: boolean): Promise<Outcome[]> {
   const outcomes: Outcome[] = [];
-  for (const stage of stages) {
-    outcomes.push(prove(stage));
-    if (outcomes.at(-1)!.failed > 0 && !goOn) break;
+  for (const round of rounds) {
+    outcomes.push(...(await Promise.all(round.map((stage) => prove(stage, round.length > 1)))));
+    if (outcomes.some(({ failed }) => failed > 0) && !goOn) break;
   }
   return outcomes;
 }
@@ -66,22 +78,31 @@ function line({ name, passed, failed, seconds }: Outcome): string {
   return `${failed ? '✗' : '✓'} ${name.padEnd(14)}${columns.join('')}`;
 }
 
-function summary(outcomes: Outcome[], stages: Stage[]): string {
-  const skipped = stages.slice(outcomes.length).map(({ name }) => `· ${name.padEnd(14)}      not run`);
+function summary(outcomes: Outcome[], rounds: Stage[][]): string {
+  const skipped = rounds.flat().slice(outcomes.length);
   const sum = (key: 'passed' | 'failed') => outcomes.reduce((total, outcome) => total + outcome[key], 0);
-  return ['', ...outcomes.map(line), ...skipped, '', `${sum('passed')} passed, ${sum('failed')} failed`].join('\n');
+  return [
+    '',
+    ...outcomes.map(line),
+    ...skipped.map(({ name }) => `· ${name.padEnd(14)}      not run`),
+    '',
+    `${sum('passed')} passed, ${sum('failed')} failed`,
+  ].join('\n');
 }
 
-function chosen(names: string[]): Stage[] {
-  const unknown = names.find((name) => !STAGES.some((stage) => stage.name === name));
-  if (unknown) throw new Error(`"${unknown}" is no stage; ${STAGES.map(({ name }) => name).join(', ')} are`);
-  return names.length ? STAGES.filter(({ name }) => names.includes(name)) : STAGES;
+/** The rounds with only the stages asked for, or all of them. */
+function chosen(names: string[]): Stage[][] {
+  const known = ROUNDS.flat().map(({ name }) => name);
+  const unknown = names.find((name) => !known.includes(name));
+  if (unknown) throw new Error(`"${unknown}" is no stage; ${known.join(', ')} are`);
+  if (!names.length) return ROUNDS;
+  return ROUNDS.map((round) => round.filter(({ name }) => names.includes(name))).filter((round) => round.length);
 }
 
 const goOn = process.argv.includes('--all');
-const stages = chosen(process.argv.slice(2).filter((argument) => argument !== '--all'));
+const rounds = chosen(process.argv.slice(2).filter((argument) => argument !== '--all'));
 rmSync('test-results', { recursive: true, force: true });
 mkdirSync('test-results', { recursive: true });
-const outcomes = proveInTurn(stages, goOn);
-console.log(summary(outcomes, stages));
+const outcomes = await proveInTurn(rounds, goOn);
+console.log(summary(outcomes, rounds));
 process.exitCode = outcomes.some(({ failed }) => failed > 0) ? 1 : 0;

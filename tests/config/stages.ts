@@ -34,28 +34,40 @@ function playwrightCount(name: string): () => Count {
 const ESLINT = 'eslint --config tests/config/eslint.config.js --max-warnings 0 .';
 const PLAYWRIGHT = 'playwright test --config tests/config/playwright.config.ts';
 
-/** Everything that is proved, cheapest first. */
-export const STAGES: Stage[] = [
-  {
-    name: 'types',
-    commands: ['astro check', 'svelte-check --tsconfig ./tests/config/tsconfig.svelte.json --fail-on-warnings'],
-  },
-  { name: 'lint', commands: [ESLINT, 'depcruise --config tests/config/cruise.json src components tests'] },
-  { name: 'format', commands: ['prettier --config tests/config/prettier.config.js --check .'] },
-  {
-    name: 'unit',
-    commands: [
-      `vitest run --config tests/config/vitest.config.ts --reporter=default --reporter=json --outputFile.json=${report('unit')}`,
-    ],
-    count: vitestCount,
-  },
-  { name: 'content', commands: ['node src/build/check-content.ts'] },
-  { name: 'build', commands: ['astro build', 'astro build --outDir .cache/school'] },
-  { name: 'html', commands: [`node tests/config/check-html.ts ${report('html')}`], count: () => readReport('html') },
-  { name: 'browser', commands: [`${PLAYWRIGHT} --project browser`], count: playwrightCount('browser') },
-  {
-    name: 'accessibility',
-    commands: [`${PLAYWRIGHT} --project accessibility`],
-    count: playwrightCount('accessibility'),
-  },
+/**
+ * Everything that is proved, cheapest first. The stages of one round run beside each other: each keeps about one core
+ * busy. Those that use every core by themselves have a round of their own.
+ */
+export const ROUNDS: Stage[][] = [
+  [
+    {
+      name: 'types',
+      commands: ['astro check', 'svelte-check --tsconfig ./tests/config/tsconfig.svelte.json --fail-on-warnings'],
+    },
+    { name: 'lint', commands: [ESLINT, 'depcruise --config tests/config/cruise.json src components tests'] },
+    { name: 'format', commands: ['prettier --config tests/config/prettier.config.js --check .'] },
+    { name: 'content', commands: ['node src/build/check-content.ts'] },
+  ],
+  [
+    {
+      name: 'unit',
+      commands: [
+        `vitest run --config tests/config/vitest.config.ts --reporter=default --reporter=json --outputFile.json=${report('unit')}`,
+      ],
+      count: vitestCount,
+    },
+  ],
+  [
+    { name: 'build', commands: ['astro build'] },
+    { name: 'base-path', commands: ['astro build --outDir .cache/school'] },
+  ],
+  [{ name: 'html', commands: [`node tests/config/check-html.ts ${report('html')}`], count: () => readReport('html') }],
+  [{ name: 'browser', commands: [`${PLAYWRIGHT} --project browser`], count: playwrightCount('browser') }],
+  [
+    {
+      name: 'accessibility',
+      commands: [`${PLAYWRIGHT} --project accessibility`],
+      count: playwrightCount('accessibility'),
+    },
+  ],
 ];

@@ -20,14 +20,14 @@ function playerOf(page: Page) {
   return { island, play: island.locator('button').filter({ visible: true }).first() };
 }
 
-/** Opens a page in a browser that has nothing cached, and uses its first player step by step. */
-export async function weighPage(browser: Browser, address: string): Promise<PageWeights> {
+/** Opens a page in a browser that has nothing cached, and uses its first player step by step, if it is to be used. */
+export async function weighPage(browser: Browser, address: string, used = true): Promise<PageWeights> {
   const context = await browser.newContext();
   const page = await context.newPage();
   const load = await weigh(page, () => page.goto(address));
   const inline = inlineScriptOf(await page.content());
   const { island, play } = playerOf(page);
-  if (!(await island.count())) {
+  if (!used || !(await island.count())) {
     await context.close();
     return { load, inline };
   }
