@@ -70,6 +70,6 @@ test('whatever stands in the files, there are faults with places or none, never 
         expect(message).not.toBe('');
       }
     }),
-    runs(400),
+    runs(120),
   );
 }, 120_000);
