@@ -4,6 +4,7 @@ import {
   arrangements,
   layPhrase,
   perform,
+  TooLarge,
   type ArrangeCell,
   type ArrangeRequest,
   type ArrangeRules,
@@ -288,6 +289,7 @@ describe('malformed input', () => {
     [{ cells: [a], slots: 1, rules: { noJoins: 'aa' } }, 'noJoins is "aa"; a list'],
     [{ cells: [a], slots: 1, rules: { noJoins: [['a']] } }, 'pair in noJoins is a; two ids'],
     [{ cells: [a], slots: 1, rules: { loop: 1 } }, 'loop is 1; true or false'],
+    [{ cells: [a], slots: 1, mostStates: 0 }, 'mostStates is 0'],
   ])('%j throws', (asked, message) => {
     expect(() => arrangements(asked as ArrangeRequest)).toThrow(RangeError);
     expect(() => arrangements(asked as ArrangeRequest)).toThrow(message);
@@ -311,5 +313,12 @@ describe('malformed input', () => {
     expect(() => arrangements({ cells: limited, slots: 256, rules: { first: 'c0' } })).toThrow(
       'the states are more than',
     );
+  });
+
+  it('says so sooner where fewer states are allowed, and counts all the same where they are enough', () => {
+    const uses = Array.from({ length: 5 }, (_, i) => ({ id: `c${i}`, slots: 1 + i, times: { min: 1, max: 9 } }));
+    const asked: ArrangeRequest = { cells: uses, slots: 20, rules: { first: 'c0' } };
+    expect(() => arrangements({ ...asked, mostStates: 100 })).toThrow(TooLarge);
+    expect(arrangements({ ...asked, mostStates: 5000 }).count).toBe(arrangements(asked).count);
   });
 });

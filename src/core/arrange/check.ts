@@ -19,11 +19,12 @@ function must(holds: boolean, name: string, value: unknown, limit: string): void
 /** Refuses what is malformed: RangeError with the value and its limit. */
 export function checkRequest(request: ArrangeRequest): void {
   must(isObject(request), 'what is asked for', request, 'an object of cells and slots');
-  const { cells, slots, barSlots, rules = {} } = request;
+  const { cells, slots, barSlots, mostStates, rules = {} } = request;
   must(Array.isArray(cells), 'cells', cells, 'a list of cells');
   must(isObject(rules), 'rules', rules, 'an object of rules');
   must(whole(slots, 0), 'slots', slots, 'a whole number from 0');
   if (barSlots !== undefined) must(whole(barSlots, 1), 'barSlots', barSlots, 'a whole number from 1');
+  if (mostStates !== undefined) must(whole(mostStates, 1), 'mostStates', mostStates, 'a whole number from 1');
   cells.forEach(checkCell);
   const ids = cells.map((c) => c.id);
   const twice = ids.find((id, i) => ids.indexOf(id) !== i);

@@ -1,4 +1,4 @@
-import { tooLarge } from './limits.ts';
+import { mostOf, tooLarge } from './limits.ts';
 import { pairsOf, remember, seamHolds, START, type Memory } from './memory.ts';
 import { mergeAlike } from './merge.ts';
 import type { CellProfile } from './profile.ts';
@@ -45,6 +45,7 @@ function tableOf(request: ArrangeRequest, profiles: readonly (CellProfile | unde
     START,
     keyOf(request),
     (memory, cell) => remember(memory, cell, profiles[cell], rules, pairs),
+    mostOf(request, MAX_MEMORIES),
   );
   const closes = found.memories.map((memory) => !rules.loop || seamHolds(memory, rules, pairs));
   return { cells: cells.length, next: found.next, closes };

@@ -7,10 +7,17 @@ export const MAX_RANKED_STATES = 50_000;
 /** The most digits, each of 32 bits, that its numbers may take: 128 MB. */
 export const MAX_DIGITS = 32_000_000;
 
+/** The limit for a request, which may set itself a lower one. */
+export const mostOf = ({ mostStates = Infinity }: { mostStates?: number }, most: number): number =>
+  Math.min(most, mostStates);
+
+/** A problem that is well put and too large to be counted. */
+export class TooLarge extends RangeError {}
+
 /** What is said of a problem of too many states. */
-export const tooLarge = (most = MAX_STATES): RangeError =>
-  new RangeError(`the states are more than ${most.toLocaleString('en')}; fewer cells, slots or limits can be counted`);
+export const tooLarge = (most = MAX_STATES): TooLarge =>
+  new TooLarge(`the states are more than ${most.toLocaleString('en')}; fewer cells, slots or limits can be counted`);
 
 /** What is said of a problem of too large numbers. */
-export const tooWide = (): RangeError =>
-  new RangeError(`the numbers take more than ${MAX_DIGITS.toLocaleString('en')} digits; fewer slots can be counted`);
+export const tooWide = (): TooLarge =>
+  new TooLarge(`the numbers take more than ${MAX_DIGITS.toLocaleString('en')} digits; fewer slots can be counted`);

@@ -13,7 +13,7 @@ import {
 } from './hand-score.ts';
 import { strokeProfiles } from './hand-strokes.ts';
 import { discover, machineOf } from './joins.ts';
-import { MAX_RANKED_STATES } from './limits.ts';
+import { MAX_RANKED_STATES, mostOf } from './limits.ts';
 import { explore, type States } from './states.ts';
 import type { ArrangeCell, ArrangeRequest } from './types.ts';
 
@@ -44,6 +44,7 @@ export function scoredStates(request: ArrangeRequest, longest: number): ScoredSt
   const { slots, rules = {} } = request;
   const cells = request.cells.map(scoredCell);
   const machine = machineFor(request);
+  const most = mostOf(request, MAX_RANKED_STATES);
   const found = discover<Memory>(
     request.cells.map((cell) => cell.slots),
     slots,
@@ -55,16 +56,12 @@ export function scoredStates(request: ArrangeRequest, longest: number): ScoredSt
       const laid = laidOn(hands, cells[cell], rules);
       return laid.weights[RUN] > longest ? undefined : { rule: next, hands: laid.memory };
     },
-    MAX_RANKED_STATES,
+    most,
   );
   const { memories, next } = found;
   const closing = memories.map(({ hands }) => (rules.loop ? seamWeights(hands) : NONE));
   const closes = memories.map(({ rule }, i) => machine.joins.closes(rule) && closing[i][RUN] <= longest);
-  const states = explore(
-    request,
-    { ...machine, joins: machineOf({ cells: cells.length, next, closes }) },
-    MAX_RANKED_STATES,
-  );
+  const states = explore(request, { ...machine, joins: machineOf({ cells: cells.length, next, closes }) }, most);
   const weights: Weights[] = [];
   const weigh = (memory: number, cell: number): Weights =>
     (weights[memory * cells.length + cell] ??= laidOn(memories[memory].hands, cells[cell], rules).weights);

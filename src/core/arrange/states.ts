@@ -1,5 +1,5 @@
 import { finder, type Finder } from './find-state.ts';
-import { MAX_STATES, tooLarge } from './limits.ts';
+import { MAX_STATES, mostOf, tooLarge } from './limits.ts';
 import type { Joins } from './joins.ts';
 import type { Fits } from './places.ts';
 import type { Tally } from './tally.ts';
@@ -27,14 +27,20 @@ export interface States {
   ends(state: number): boolean;
 }
 
-/** All states that can be reached from an empty phrase. Throws RangeError where there are more than `most`. */
-export function explore({ cells, slots }: ArrangeRequest, machine: Machine, most = MAX_STATES): States {
+/**
+ * All states that can be reached from an empty phrase and leave room for the least uses of every cell. Throws TooLarge
+ * where there are more than `most`.
+ */
+export function explore(request: ArrangeRequest, machine: Machine, most = MAX_STATES): States {
+  const { cells, slots } = request;
   const { tally, fits, joins } = machine;
   const lengths = cells.map((cell) => cell.slots);
   const width = cells.length;
   const lookup = finder(slots, tally.size, joins.size);
-  const found = listOfStates(width, slots, lookup, most);
+  const found = listOfStates(width, slots, lookup, mostOf(request, most));
   found.number(0, 0, 0);
+  // Where the least uses fill the phrase to its end, whatever fits leaves room for them.
+  const debts = tally.owed > 0 && tally.owed !== slots ? [tally.owed] : undefined;
   for (let slot = 0; slot < slots; slot += 1) {
     for (const state of found.layers[slot])
       for (let cell = 0; cell < width; cell += 1) {
@@ -42,7 +48,12 @@ export function explore({ cells, slots }: ArrangeRequest, machine: Machine, most
         if (end > slots || !fits(cell, slot)) continue;
         const memory = joins.next(found.memory[state], cell);
         const uses = memory < 0 ? -1 : tally.add(found.uses[state], cell);
-        if (uses >= 0) found.link(state * width + cell, found.number(end, uses, memory));
+        if (uses < 0) continue;
+        const debt = debts ? debts[state] - tally.pays(found.uses[state], cell) : 0;
+        if (end + debt > slots) continue;
+        const to = found.number(end, uses, memory);
+        found.link(state * width + cell, to);
+        if (debts) debts[to] = debt;
       }
     lookup.leave(slot);
   }

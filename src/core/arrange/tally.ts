@@ -7,6 +7,10 @@ export interface Tally {
   add(uses: number, cell: number): number;
   /** Whether every cell has been used often enough. */
   enough(uses: number): boolean;
+  /** Slots that the least uses of all cells take. */
+  owed: number;
+  /** How many of them one more of a cell pays; 0 where it has been used often enough. */
+  pays(uses: number, cell: number): number;
   /** Whether any cell is limited. */
   limited: boolean;
   /** How many numbers there are. */
@@ -33,10 +37,12 @@ export function tallyOf({ cells, slots }: ArrangeRequest): Tally {
     return digit;
   });
   const limited = digits.some((d) => d.top > 0 || d.binds);
-  if (!limited) return { limited, size: 1, add: () => 0, enough: () => true };
+  if (!limited) return { limited, size: 1, add: () => 0, enough: () => true, owed: 0, pays: () => 0 };
   return {
     limited,
     size: place,
+    owed: cells.reduce((sum, cell, i) => sum + digits[i].min * cell.slots, 0),
+    pays: (uses, cell) => (usedOf(uses, digits[cell]) < digits[cell].min ? cells[cell].slots : 0),
     add: (uses, cell) => {
       const digit = digits[cell];
       if (usedOf(uses, digit) < digit.top) return uses + digit.place;

@@ -49,6 +49,8 @@ export interface ArrangeRequest {
   /** Slots of a bar, where a rule speaks of bars. */
   barSlots?: number;
   rules?: ArrangeRules;
+  /** Beyond so many states the problem is refused; left out: beyond as many as can be held at all. */
+  mostStates?: number;
 }
 
 /** All orders of cells that fill the slots and keep to the rules, by cells as given, first difference first. */
