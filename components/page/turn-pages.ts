@@ -2,12 +2,12 @@
 const USES_ARROWS =
   'input, select, textarea, button, summary, audio, video, [contenteditable], [role=slider], [role=radiogroup], astro-island';
 
-/** Lets the arrow keys turn to the lesson before and after, as a pedal on a music stand does. */
+/** Lets the arrow keys turn to the page before and after, as a pedal on a music stand does. */
 export function turnByArrowKeys(page: Document): void {
   page.addEventListener('keydown', (event) => {
     const rel = { ArrowLeft: 'prev', ArrowRight: 'next' }[event.key];
     if (!rel || isTaken(event)) return;
-    page.querySelector<HTMLAnchorElement>(`[data-lesson-nav] [rel=${rel}]`)?.click();
+    page.querySelector<HTMLAnchorElement>(`[data-turn] [rel=${rel}]`)?.click();
   });
 }
 

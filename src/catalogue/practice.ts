@@ -1,6 +1,7 @@
 import { exerciseFacts, ladders, type ExerciseFacts } from '../curriculum/index.ts';
 import { getCells, getExercises, type ExerciseEntry } from './collections.ts';
-import { getLessons, getParts, type CoursePart, type LessonEntry } from './lessons.ts';
+import { once } from './once.ts';
+import { getLessons, getParts, lessonNeighbours, type CoursePart, type LessonEntry } from './lessons.ts';
 
 /** A lesson's exercises, in the order of its ladder. */
 export interface Ladder {
@@ -17,7 +18,11 @@ export interface PartLadders {
 }
 
 /** Every exercise once, in the order of the course: by part, by lesson, by ladder; those of no lesson last. */
-export async function getLadders(): Promise<PartLadders[]> {
+export const getLadders = async (): Promise<PartLadders[]> =>
+  keep(await allLadders(), ({ exercises }) => exercises.length > 0);
+
+/** All ladders of the course, empty ones too. */
+const allLadders = once(async (): Promise<PartLadders[]> => {
   const [parts, lessons, exercises] = await Promise.all([getParts(), getLessons(), getExercises()]);
   const rungs = ladders(
     lessons.map(({ data, body }) => ({ id: data.id, body: body ?? '' })),
@@ -29,15 +34,65 @@ export async function getLadders(): Promise<PartLadders[]> {
     part,
     ladders: part.lessons.flatMap(({ id, entry }) => (entry ? [{ lesson: entry, exercises: of(id) }] : [])),
   }));
-  return [...byPart, { ladders: [{ exercises: of('') }] }]
-    .map(withoutEmpty)
-    .filter(({ ladders }) => ladders.length > 0);
+  return [...byPart, { ladders: [{ exercises: of('') }] }];
+});
+
+/** Parts with those of their ladders that fit, without parts that have none. */
+const keep = (parts: readonly PartLadders[], fits: (ladder: Ladder) => boolean): PartLadders[] =>
+  parts.map((part) => ({ ...part, ladders: part.ladders.filter(fits) })).filter(({ ladders }) => ladders.length > 0);
+
+/** Some lessons and some exercises, in the order of the course: each lesson with those of its exercises. */
+export async function laddersOf(
+  lessons: readonly LessonEntry[],
+  exercises: readonly ExerciseEntry[],
+): Promise<PartLadders[]> {
+  const ids = new Set(exercises.map(({ id }) => id));
+  const some = (await allLadders()).map((part) => ({
+    ...part,
+    ladders: part.ladders.map((one) => ({ ...one, exercises: one.exercises.filter(({ id }) => ids.has(id)) })),
+  }));
+  const named = new Set(lessons.map(({ data }) => data.id));
+  return keep(some, (one) => one.exercises.length > 0 || (one.lesson !== undefined && named.has(one.lesson.data.id)));
 }
 
-const withoutEmpty = (part: PartLadders): PartLadders => ({
-  ...part,
-  ladders: part.ladders.filter(({ exercises }) => exercises.length > 0),
+/** Where an exercise stands in the ladder of its lesson. */
+export interface ExercisePlace {
+  lesson: LessonEntry;
+  /** From 1, of so many. */
+  place: number;
+  of: number;
+  previous: ExerciseEntry | undefined;
+  next: ExerciseEntry | undefined;
+  /** The lesson after its own. */
+  nextLesson: LessonEntry | undefined;
+}
+
+const places = once(async () => {
+  const all = (await getLadders()).flatMap(({ ladders }) => ladders);
+  return new Map(
+    all.flatMap(({ lesson, exercises }) =>
+      exercises.map(
+        ({ id }, at) =>
+          [
+            id,
+            lesson && {
+              lesson,
+              place: at + 1,
+              of: exercises.length,
+              previous: exercises[at - 1],
+              next: exercises[at + 1],
+            },
+          ] as const,
+      ),
+    ),
+  );
 });
+
+/** Where an exercise stands; nothing for one that belongs to no lesson or is hidden. */
+export async function exercisePlace(id: string): Promise<ExercisePlace | undefined> {
+  const place = (await places()).get(id);
+  return place && { ...place, nextLesson: (await lessonNeighbours(place.lesson.data.id)).next };
+}
 
 /** An exercise with what its bars say about it and where it stands. */
 export interface ListedExercise extends Pick<ExerciseEntry, 'id' | 'data'> {

@@ -5,10 +5,10 @@ import {
   getRudiments,
   relatedRudiments,
   sameHands,
-  type ExerciseEntry,
   type RudimentEntry,
 } from './collections.ts';
-import { getLessons, type LessonEntry } from './lessons.ts';
+import { getLessons } from './lessons.ts';
+import { laddersOf, type PartLadders } from './practice.ts';
 import { everyBar, textsOf } from './stickings.ts';
 import { once } from './once.ts';
 
@@ -39,21 +39,19 @@ export async function rudimentKin(slug: string): Promise<RudimentKin> {
   return { ...kin, related: (await relatedRudiments(slug)).filter(({ id }) => !told.has(id)) };
 }
 
-/** The lessons and exercises that name a rudiment, and behind them those in whose bars its sticking stands. */
-export async function rudimentUses(slug: string): Promise<{ lessons: LessonEntry[]; exercises: ExerciseEntry[] }> {
+/** By part, the lessons and exercises that name a rudiment or have its sticking in their bars. */
+export async function rudimentUses(slug: string): Promise<PartLadders[]> {
   const { data } = await getRudiment(slug);
   const [lessons, exercises, bars] = await Promise.all([getLessons(), getExercises(), textsByAddress()]);
   const stands = soughtIn(data);
-  const uses = <T extends { data: { rudiments: string[] } }>(all: T[], address: (entry: T) => string): T[] => [
-    ...all.filter((entry) => entry.data.rudiments.includes(slug)),
-    ...all.filter(
-      (entry) => !entry.data.rudiments.includes(slug) && stands && (bars.get(address(entry)) ?? []).some(stands),
-    ),
-  ];
-  return {
-    lessons: uses(lessons, (lesson) => ADDRESSES.lesson(lesson.data.id)),
-    exercises: uses(exercises, (exercise) => ADDRESSES.exercise(exercise.id)),
-  };
+  const uses = <T extends { data: { rudiments: string[] } }>(all: T[], address: (entry: T) => string): T[] =>
+    all.filter(
+      (entry) => entry.data.rudiments.includes(slug) || (stands && (bars.get(address(entry)) ?? []).some(stands)),
+    );
+  return laddersOf(
+    uses(lessons, (lesson) => ADDRESSES.lesson(lesson.data.id)),
+    uses(exercises, (exercise) => ADDRESSES.exercise(exercise.id)),
+  );
 }
 
 /** The texts of the bars of every page. */

@@ -1,5 +1,5 @@
 /** What the list of exercises says: its filters, its counts, what it says where nothing fits. */
-import { inSentence } from './labels.ts';
+import { inSentence, lessonCount } from './labels.ts';
 
 /** Labels and sentences of the list. */
 export const EXERCISE_WORDS = {
@@ -24,6 +24,10 @@ export const EXERCISE_WORDS = {
   ofNoLesson: 'Outside the lessons',
   toPart: 'Parts',
   toList: 'To the list',
+  nav: 'Exercises before and after this one',
+  nextLesson: 'Next lesson',
+  itsLesson: 'Its lesson',
+  arrowKeys: 'The arrow keys ← and → turn to what stands before and after.',
 } as const;
 
 /** What an exercise can have in it. */
@@ -64,6 +68,28 @@ export function slotsLong(slots: number): string {
  */
 export function exerciseCount(shown: number, of: number): string {
   return shown === of ? `${of} exercises` : `${shown} of ${of} exercises`;
+}
+
+/**
+ * How many lessons and exercises of a part have something in them.
+ *
+ * @example usesCount(1, 5) // 'one lesson, 5 exercises'
+ */
+export function usesCount(lessons: number, exercises: number): string {
+  const said = [
+    lessons > 0 ? lessonCount(lessons) : '',
+    exercises === 1 ? 'one exercise' : exercises > 1 ? `${exercises} exercises` : '',
+  ];
+  return said.filter(Boolean).join(', ');
+}
+
+/**
+ * Where an exercise stands in the ladder of its lesson.
+ *
+ * @example exercisePlace(2, 7) // 'Exercise 2 of 7'
+ */
+export function exercisePlace(place: number, of: number): string {
+  return `Exercise ${place} of ${of}`;
 }
 
 /**

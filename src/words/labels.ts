@@ -54,7 +54,7 @@ export const LABELS = {
   exercise: 'Exercise',
   seeAlso: 'See also',
   alsoCalled: 'Also',
-  practised: 'Exercises with it',
+  practised: 'Lessons and exercises with it',
   taughtIn: 'Lessons with it',
   check: 'Check',
   yourNumber: 'Your answer, a number',

@@ -93,23 +93,29 @@ export function fileFaultSays(why: keyof typeof FILE_FAULTS): string {
 
 const many = (count: number, one: string, more: string): string => (count === 1 ? `one ${one}` : `${count} ${more}`);
 
-/** How much is kept, a line each; what is not there is left out. */
-export function amountsSay(kept: {
-  exercises: object;
-  site: object;
-  done: readonly string[];
-  last?: string;
-  puzzles?: readonly unknown[];
-}): string[] {
+/** How much is kept, a line each; what is not there is left out. A lesson goes by its title, one that is gone by its id. */
+export function amountsSay(
+  kept: {
+    exercises: object;
+    site: object;
+    done: readonly string[];
+    last?: string;
+    puzzles?: readonly unknown[];
+  },
+  titles: Readonly<Record<string, string>> = {},
+): string[] {
   const [exercises, settings] = [Object.keys(kept.exercises).length, Object.keys(kept.site).length];
   return [
     exercises ? `tempo or lead of ${many(exercises, 'thing you played', 'things you played')}` : '',
     settings ? many(settings, 'setting', 'settings') : '',
     kept.done.length ? `${many(kept.done.length, 'lesson', 'lessons')} marked as done` : '',
     kept.puzzles?.length ? `how ${many(kept.puzzles.length, 'puzzle', 'puzzles')} went` : '',
-    kept.last === undefined ? '' : `the lesson you read last: ${kept.last}`,
+    kept.last === undefined ? '' : `the lesson you read last: ${titleOf(kept.last, titles)}`,
   ].filter(Boolean);
 }
+
+const titleOf = (id: string, titles: Readonly<Record<string, string>>): string =>
+  Object.hasOwn(titles, id) ? titles[id] : id;
 
 /**
  * The name of a saved file.

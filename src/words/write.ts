@@ -5,6 +5,7 @@ import type { BarWord } from './labels.ts';
 /** Labels beside fields and words. */
 export const WRITE_LABELS = {
   needed: 'must be there',
+  onPage: 'The steps',
   attributes: 'What can stand in',
   kinds: 'What a question can ask: the words for',
 } as const;
@@ -34,11 +35,11 @@ const WORDS = {
     'Two signs mean something else here: a plain { or < in a sentence would be taken for the beginning of a word of the kind below. Write \\{ and \\< instead. A lesson has at most 120 lines: one idea each.',
   words: '4. The words that draw, play and ask',
   wordsSays:
-    'Bars, exercises and questions are words between < and >. Each stands on a line of its own, with an empty line before and after. What it is about stands in it: a name, an equals sign, and the value, texts in "quotes" and numbers in {braces}. In the frames is what you write, below each what becomes of it. Try the bars: they play.',
+    'Bars, exercises and questions are words between < and >. Each stands on a line of its own, with an empty line before and after. What it is about stands in it: a name, an equals sign, and the value, texts in "quotes" and numbers in {braces}. Each unfolds: in the frames is what you write, below each what becomes of it. Try the bars: they play.',
   needs: 'Every lesson has at least one bar and one question.',
   sticking: '5. Sticking text',
   stickingSays:
-    'A bar is written in the letters drummers use anyway. A space goes to the next slot, and slots are all the same length: with four slots a beat, sixteen letters with spaces between them fill a bar of 4/4.',
+    'A bar is written in the letters drummers use anyway. A space goes to the next slot, and slots are all the same length: with four slots a beat, sixteen letters with spaces between them fill a bar of 4/4. Each sign unfolds to a bar with it; below them is a field to try your own.',
   mirror: 'Write for the right hand leading. The other leads are worked out from it.',
   check: '6. Check it',
   checkSays:
@@ -62,6 +63,23 @@ export function writeWords(word: BarWord) {
   const said = (text: string): string => sayBar(text, word);
   const texts = Object.entries(WORDS).map(([key, text]) => [key, typeof text === 'string' ? said(text) : text]);
   return Object.fromEntries(texts) as typeof WORDS;
+}
+
+/** The steps of the page, in order, by their anchors. */
+const STEPS = ['file', 'head', 'text', 'words', 'sticking', 'check', 'look', 'send'] as const;
+
+/**
+ * What the page leads to: its steps, and the words of the step that is about them.
+ *
+ * @example writeSteps(writeWords('bar'), [{ name: 'Bar' }])[3] // { id: 'words', title: '4. The words …', words: [{ id: 'word-Bar', title: '<Bar>' }] }
+ */
+export function writeSteps(words: Record<(typeof STEPS)[number], string>, vocabulary: readonly { name: string }[]) {
+  return STEPS.map((id) => ({
+    id,
+    // The list counts them by itself.
+    title: words[id].replace(/^\d+\. /, ''),
+    ...(id === 'words' && { words: vocabulary.map(({ name }) => ({ id: `word-${name}`, title: `<${name}>` })) }),
+  }));
 }
 
 /** The commands an author types. */

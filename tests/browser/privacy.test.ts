@@ -3,7 +3,13 @@ import type { Page } from '@playwright/test';
 import { expect, settled, test } from './site.ts';
 
 const KEY = 'barwright:/';
-const KEPT = { version: 1, exercises: { slow: { tempo: 72 } }, site: { swing: 2 }, done: ['one'], last: 'one' };
+const KEPT = {
+  version: 1,
+  exercises: { slow: { tempo: 72 } },
+  site: { swing: 2 },
+  done: ['one'],
+  last: 'the-bar-as-a-ruler',
+};
 
 const stored = (page: Page) => page.evaluate((key) => localStorage.getItem(key), KEY);
 const status = (page: Page) => page.locator('main [role=status]');
@@ -29,6 +35,7 @@ const choose = (page: Page, text: string) =>
 test('shows what is kept, and every word of it', async ({ page }) => {
   await open(page, KEPT);
   await expect(page.getByText('tempo or lead of one thing you played')).toBeVisible();
+  await expect(page.getByText('the lesson you read last: The bar as a ruler')).toBeVisible();
   await page.getByText('Show it word for word').click();
   const words = await page.getByRole('region', { name: 'Show it word for word' }).textContent();
   expect(JSON.parse(words!)).toMatchObject(KEPT);

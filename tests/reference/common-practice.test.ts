@@ -1,6 +1,16 @@
 /** Sums that every drum teacher knows: common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { hands, resolution, secondsAt } from '../../src/core/index.ts';
+import {
+  cellStarts,
+  countName,
+  fit,
+  handSpeed,
+  hands,
+  resolution,
+  sameSpeed,
+  secondsAt,
+  slotMs,
+} from '../../src/core/index.ts';
 import { phraseOf, refusalOf, timelineOf } from '../helpers/phrases.ts';
 
 const in44 = { meter: '4/4', grid: 4 };
@@ -9,7 +19,11 @@ const RLL = 'R L L';
 const drags = (n: number): string => `{${FLAM_DRAG}}${n}`;
 
 describe('a flam drag takes three slots', () => {
-  it('and in a bar of 16 five of them leave 1', () => expect(refusalOf(drags(5), in44)).toContain('15 of 16'));
+  it('and in a bar of 16 five of them leave 1, the a of 4', () => {
+    expect(refusalOf(drags(5), in44)).toContain('15 of 16');
+    const { times, left, from } = fit(3, 16);
+    expect([times, left, countName('4/4', 4, from)]).toEqual([5, 1, '4 a']);
+  });
   it('and four leave 4', () => expect(refusalOf(drags(4), in44)).toContain('12 of 16'));
   it('and two, four singles and two fill it', () => {
     expect(phraseOf(`${drags(2)} R L R L ${drags(2)}`, in44).bars).toHaveLength(1);
@@ -23,6 +37,7 @@ describe('a flam drag takes three slots', () => {
   });
   it('and two with a kick or a flam are seven; twice that leaves 2 of 16', () => {
     expect(refusalOf(`${drags(2)} K ${drags(2)} lR`, in44)).toContain('14 of 16');
+    expect(fit(7, 16)).toMatchObject({ times: 2, left: 2 });
   });
   it('and three, two R L L and a kick make 16', () => {
     expect(phraseOf(`K ${FLAM_DRAG} ${RLL} ${FLAM_DRAG} ${RLL} ${FLAM_DRAG}`, in44).slots).toHaveLength(16);
@@ -82,6 +97,7 @@ describe('a cell comes home on beat 1', () => {
     [3, 12, 1, 4],
   ])('%i over %i after %i bars and %i cells', (cell, bar, bars, cells) => {
     expect(resolution(cell, bar)).toEqual({ bars, cells });
+    expect(cellStarts(cell, bar)).toHaveLength(cells);
   });
 
   it('as the cell laid end to end does', () => {
@@ -95,5 +111,11 @@ describe('a tempo', () => {
     const slot = (grid: number, bpm: number): number =>
       secondsAt(timelineOf('R', { meter: '1/4', grid, fill: 'rests' }), { bpm })(20160 / grid);
     expect(slot(4, 120)).toBeCloseTo(slot(3, 160), 12);
+    expect(sameSpeed(120, 4, 3)).toBe(160);
+    expect(slotMs('4/4', 3, 160)).toBe(slotMs('4/4', 4, 120));
+  });
+
+  it('of 120 in single sixteenths gives each hand four strokes a second', () => {
+    expect(handSpeed('singles', slotMs('4/4', 4, 120)).strokes).toBe(4);
   });
 });
