@@ -1,3 +1,4 @@
+import { PUZZLE_KINDS } from '../../core/index.ts';
 import { ADDRESSES, arrange, FIXED_PAGES, withoutHidden } from '../../curriculum/index.ts';
 import { writtenLessons, type LessonEntry, type Library } from './library.ts';
 
@@ -6,6 +7,7 @@ export function addressesOf(library: Library): Map<string, ReadonlySet<string>> 
   const none: ReadonlySet<string> = new Set();
   return new Map<string, ReadonlySet<string>>([
     ...FIXED_PAGES.map((page): [string, ReadonlySet<string>] => [page, none]),
+    ...PUZZLE_KINDS.map((kind): [string, ReadonlySet<string>] => [`${ADDRESSES.puzzles}${kind}/`, none]),
     ...[...library.exercises.keys()].map((id): [string, ReadonlySet<string>] => [ADDRESSES.exercise(id), none]),
     ...[...library.rudiments.keys()].map((id): [string, ReadonlySet<string>] => [ADDRESSES.rudiment(id), none]),
     [ADDRESSES.course, partAnchors(library)],
