@@ -1,6 +1,7 @@
 import { isGrid, readMeter, type Grid, type MeterText } from '../core/index.ts';
-import { beatsApart } from '../curriculum/index.ts';
+import { beatsApart, exercisesIn } from '../curriculum/index.ts';
 import { countsApart } from '../words/index.ts';
+import { getExercises } from './collections.ts';
 import type { LessonEntry } from './lessons.ts';
 import { bothNamesInLesson } from './names.ts';
 import { getSite } from './site.ts';
@@ -8,7 +9,7 @@ import { getSite } from './site.ts';
 /** What stands above a lesson: itself, the names it is found by, what is to be said of its counts. */
 export async function lessonHeading(lesson: LessonEntry) {
   const { counting } = await getSite();
-  const counted = countsApart(beatsApart(rulersOf(lesson), counting));
+  const counted = countsApart(beatsApart(await rulersOf(lesson), counting));
   return { lesson: lesson.data, also: await bothNamesInLesson(lesson), counted };
 }
 
@@ -22,11 +23,18 @@ const METER = /\bmeter="([^"]+)"/;
 const GRID = /\bgrid=\{(\d)\}/;
 const HEADS = /\[([\d+]+\/\d+):(\d)\]/g;
 
-/** The rulers of a lesson's bars, its own first. */
-function rulersOf({ data, body = '' }: LessonEntry): Ruler[] {
+/** The rulers of a lesson's bars and exercises, its own first. */
+async function rulersOf({ data, body = '' }: LessonEntry): Promise<Ruler[]> {
   const bars = [...body.matchAll(BARS)].flatMap(([bar]) => [
     { meter: METER.exec(bar)?.[1] ?? data.meter, grid: Number(GRID.exec(bar)?.[1] ?? data.grid) },
     ...[...bar.matchAll(HEADS)].map(([, meter, grid]) => ({ meter, grid: Number(grid) })),
   ]);
-  return [data, ...bars].filter((ruler): ruler is Ruler => isGrid(ruler.grid) && readMeter(ruler.meter).ok);
+  const shown = new Set(exercisesIn(body));
+  const exercises = (await getExercises()).filter(({ id }) => shown.has(id)).map((exercise) => exercise.data);
+  return [data, ...bars, ...exercises].filter(isRuler);
+}
+
+function isRuler(ruler: Partial<Ruler>): ruler is Ruler {
+  const { meter, grid } = ruler;
+  return meter !== undefined && readMeter(meter).ok && isGrid(grid);
 }

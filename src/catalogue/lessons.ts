@@ -1,5 +1,12 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
-import { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from '../curriculum/index.ts';
+import {
+  arrange,
+  exercisesIn,
+  neighbours,
+  withoutHidden,
+  type PlacedLesson,
+  type PlacedPart,
+} from '../curriculum/index.ts';
 import { once } from './once.ts';
 import { said } from './said.ts';
 import { getCourse, getSite } from './site.ts';
@@ -82,14 +89,11 @@ export async function lessonNeighbours(id: string): Promise<{ previous?: LessonE
   return neighbours(await shownLessons(), id);
 }
 
-const EXERCISES = /<Exercise\s+id="([^"]*)"/g;
-
 /** The lessons of every exercise, found once a build: to look through all lessons for each exercise takes too long. */
 const lessonsByExercise = once(async () => {
   const found = new Map<string, LessonEntry[]>();
   for (const lesson of await shownLessons())
-    for (const id of new Set([...(lesson.body ?? '').matchAll(EXERCISES)].map(([, id]) => id)))
-      found.set(id, [...(found.get(id) ?? []), lesson]);
+    for (const id of new Set(exercisesIn(lesson.body ?? ''))) found.set(id, [...(found.get(id) ?? []), lesson]);
   return found;
 });
 

@@ -1,4 +1,4 @@
-import { cellIds } from '../curriculum/index.ts';
+import { cellIds, exercisesIn } from '../curriculum/index.ts';
 import { getExercises, getNamedCells, type ExerciseEntry, type NamedCell } from './collections.ts';
 import type { LessonEntry } from './lessons.ts';
 
@@ -14,7 +14,6 @@ export const bothNames = (cells: readonly NamedCell[]): string[] =>
 
 const CELLS = /<Bar\b[^>]*?\bcells="([^"]*)"/g;
 const NAMES = /<Bar\b[^>]*?\bname="([^"]*)"/g;
-const EXERCISES = /<Exercise\s+id="([^"]*)"/g;
 
 const all = (pattern: RegExp, text: string): string[] => [...text.matchAll(pattern)].map(([, value]) => value);
 
@@ -23,7 +22,7 @@ export async function bothNamesInLesson({ body = '' }: LessonEntry): Promise<str
   const cells = await getNamedCells();
   const renamed = [...cells].filter(([, { elsewhere }]) => elsewhere);
   if (renamed.length === 0) return [];
-  const exercises = new Set(all(EXERCISES, body));
+  const exercises = new Set(exercisesIn(body));
   const used = new Set([
     ...all(CELLS, body).flatMap(cellIds),
     ...(await getExercises()).filter(({ id }) => exercises.has(id)).flatMap(({ data }) => data.cells ?? []),

@@ -69,7 +69,7 @@ export {
   type Ingredient,
   type PlayedBy,
 } from './exercise-facts.ts';
-export { ladders, type LadderExercise, type LadderLesson } from './ladders.ts';
+export { exercisesIn, ladders, type LadderExercise, type LadderLesson } from './ladders.ts';
 export { ALPHABET, type Sign } from './alphabet.ts';
 export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord, type KnownIds } from './specimens.ts';
 export { LADDER_STEP, ladderTempos, roundsAStep, RUDIMENT_TEMPO } from './ladder.ts';

@@ -28,7 +28,7 @@ const FIRST = 'first';
 export function ladders(lessons: readonly LadderLesson[], exercises: readonly LadderExercise[]): Map<string, string[]> {
   const left = new Map(exercises.map((exercise) => [exercise.id, exercise]));
   const take = (ids: readonly string[]) => ids.filter((id) => left.delete(id));
-  const shown = lessons.map(({ body }) => take(shownIn(body)));
+  const shown = lessons.map(({ body }) => take(exercisesIn(body)));
   const rungs = lessons.map(({ id }, at): [string, string[]] => {
     const tagged = [...left.values()].filter(({ tags }) => tags.includes(id));
     const [first, later] = [true, false].map((is) => tagged.filter(({ tags }) => tags.includes(FIRST) === is));
@@ -37,7 +37,11 @@ export function ladders(lessons: readonly LadderLesson[], exercises: readonly La
   return new Map([...rungs, ['', [...left.keys()]]]);
 }
 
-/** The exercises a lesson's text shows, in order. */
-const shownIn = (body: string): string[] => [...body.matchAll(SHOWN)].map(([, id]) => id);
+/**
+ * The exercises a lesson's text shows, by their ids and in order.
+ *
+ * @example exercisesIn('<Exercise id="b" />') // ['b']
+ */
+export const exercisesIn = (body: string): string[] => [...body.matchAll(SHOWN)].map(([, id]) => id);
 
 const idsOf = (exercises: readonly LadderExercise[]): string[] => exercises.map(({ id }) => id);

@@ -30,7 +30,7 @@ export function answerIn(answer: Answer, bars: readonly TimelineBar[], system: C
 }
 
 /** "the a of 4", in plain text and in HTML. */
-const COUNT_SAID = /\b(the) (&amp;|&|[a-z]+) of (\d+)\b/gi;
+const COUNT_SAID = /\b(the)\s+(&amp;|&|[a-z]+)\s+of\s+(\d+)\b/gi;
 
 /**
  * A text of a lesson with the counts of some bars, "the a of 4", in the syllables of a school. What is named in another

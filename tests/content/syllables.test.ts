@@ -37,7 +37,7 @@ describe('a school that counts 1 ta te ta', () => {
     expect(textIn('The e of 2, the & of 4 and its a; the nine of 2.', bars, system)).toBe(
       'The first ta of 2, the te of 4 and its a; the nine of 2.',
     );
-    expect(textIn('<p>the &amp; of 2</p>', bars, system)).toBe('<p>the te of 2</p>');
+    expect(textIn('<p>the &amp;\nof 2</p>', bars, system)).toBe('<p>the te of 2</p>');
     expect(textIn('the & of 2', [], system)).toBe('the & of 2');
   });
 
