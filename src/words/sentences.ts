@@ -13,7 +13,8 @@ const HOME = {
   description:
     'A course in building drum-set bars from short stickings: written out, played, counted, and always exactly full.',
   idea: 'Take one short sticking. Count it, turn it, slide it over the beat, and fill bars with it that add up.',
-  first: 'If you are new here, start with the ruler itself. Every lesson has one idea, a bar to play, and a question.',
+  first:
+    'If you are new here, start with the ruler itself. Every lesson has one idea, a bar to play, and a question. You need two sticks and a pad; a drum kit only for the last parts.',
   begin: 'Begin with',
   parts: 'The parts of the course',
 };
@@ -21,7 +22,7 @@ const HOME = {
 const COURSE = {
   title: 'The course',
   description: 'From where beat one is to a bar of your own: every part and every lesson, with its idea.',
-  idea: 'In the order a careful teacher would take it. One idea a lesson.',
+  idea: 'In the order a careful teacher would take it. One idea a lesson. Go on when the exercises are good enough at a slow tempo; the goals may take months.',
 };
 
 const EXERCISES = {
