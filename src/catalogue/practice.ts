@@ -1,7 +1,14 @@
 import { exerciseFacts, ladders, type ExerciseFacts } from '../curriculum/index.ts';
 import { getCells, getExercises, type ExerciseEntry } from './collections.ts';
 import { once } from './once.ts';
-import { getLessons, getParts, lessonNeighbours, type CoursePart, type LessonEntry } from './lessons.ts';
+import {
+  getLessons,
+  getParts,
+  lessonNeighbours,
+  lessonsWithExercise,
+  type CoursePart,
+  type LessonEntry,
+} from './lessons.ts';
 
 /** A lesson's exercises, in the order of its ladder. */
 export interface Ladder {
@@ -92,6 +99,11 @@ const places = once(async () => {
 export async function exercisePlace(id: string): Promise<ExercisePlace | undefined> {
   const place = (await places()).get(id);
   return place && { ...place, nextLesson: (await lessonNeighbours(place.lesson.data.id)).next };
+}
+
+/** The other lessons whose text shows an exercise that has its place in one. */
+export async function otherLessons(id: string, place: ExercisePlace | undefined): Promise<LessonEntry[]> {
+  return place ? (await lessonsWithExercise(id)).filter(({ data }) => data.id !== place.lesson.data.id) : [];
 }
 
 /** An exercise with what its bars say about it and where it stands. */

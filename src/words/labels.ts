@@ -55,7 +55,7 @@ export const LABELS = {
   seeAlso: 'See also',
   alsoCalled: 'Also',
   practised: 'Lessons and exercises with it',
-  taughtIn: 'Lessons with it',
+  alsoIn: 'Also in',
   check: 'Check',
   yourNumber: 'Your answer, a number',
   yourAnswer: 'Your answer',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerIn, answerOf, answersTaken, answerText, choiceIn, missesOf } from '../../src/curriculum/index.ts';
 import { beatsApart, plainAnswer, strangersIn, textIn } from '../../src/curriculum/index.ts';
+import { answerCount, COUNT, countAtFirst } from '../../components/islands/math/count.ts';
 import { offered } from '../../components/lesson/choices.ts';
 import { describe as inWords } from '../../src/words/describe.ts';
 import { questionBar } from '../helpers/questions.ts';
@@ -73,4 +74,17 @@ test('a number to choose from is a count only where a count is asked for', () =>
 test('a school that counts as the text does reads it as it is written', () => {
   expect(textIn('the and of 2, the & of 3', bars, '1 e & a')).toBe('the and of 2, the & of 3');
   expect(choiceIn('4a', bars, '1 e & a')).toBe('4a');
+});
+
+describe('the place that bar math begins with', () => {
+  test.each([
+    ['1 ta te ta', '4 second ta'],
+    ['1 ka di mi', '4 mi'],
+    ['1 2 3 4 5 6', '4 a'],
+  ] as const)('is written in %s', (counting, count) => {
+    const props = { barWord: 'bar', counting, named: [] } as const;
+    expect(answerCount(countAtFirst(counting), props).place).toEqual({ count, slot: '16', tick: '75600' });
+    // A link from a school that counts 1 e & a, and the text of the lessons.
+    expect(answerCount(COUNT, props).place).toMatchObject({ slot: '16' });
+  });
 });

@@ -1,5 +1,5 @@
 import { countNames, slotOfCount, slotOfTick, slotTicks } from '../../../src/core/index.ts';
-import type { Grid, MeterText } from '../../../src/core/index.ts';
+import type { CountSystem, Grid, MeterText } from '../../../src/core/index.ts';
 import { countSays, endSays, type RulerSaid } from '../../../src/words/bar-math-answers.ts';
 import { many } from '../../../src/words/bar-math.ts';
 import { slotWords } from '../../../src/words/numbers.ts';
@@ -11,6 +11,12 @@ export const PLACES = ['count', 'slot', 'tick'] as const;
 
 /** What stands in the fields before anyone types: `at` is the place, named as `as` says. */
 export const COUNT: Inputs = { as: 'count', at: '4 a', length: '7', meter: '4/4', grid: '4' };
+
+/** The same where a school counts in other syllables. */
+export const countAtFirst = (counting: CountSystem): Inputs => ({
+  ...COUNT,
+  at: countNames(COUNT.meter, Number(COUNT.grid), counting)[15],
+});
 
 const MOST = 64;
 
@@ -48,7 +54,10 @@ function slotIn({ as, at }: Inputs, read: Reading, { meter, grid, barSlots, coun
     return number && number - 1;
   }
   if (!at.trim()) return read.refuse('at', 'Nothing stands here yet: a count such as 4 a, 2 & or 3 can.');
-  return read.take('at', 'slot', slotOfCount(meter, grid, at, counting));
+  const own = slotOfCount(meter, grid, at, counting);
+  // A link from elsewhere, and the text of the lessons, count 1 e & a.
+  const elsewhere = slotOfCount(meter, grid, at);
+  return read.take('at', 'slot', own.ok || !elsewhere.ok ? own : elsewhere);
 }
 
 /** A tick between two slots belongs to neither. */
