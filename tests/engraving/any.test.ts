@@ -4,6 +4,7 @@ import { layPhrase, perform, slotsOf, type PerformOptions } from '../../src/core
 import { engrave } from '../../src/engraving/index.ts';
 import { describe as inWords } from '../../src/words/describe.ts';
 import { grid, meter, runs, slots } from '../helpers/arbitrary.ts';
+import { layoutsOf, shownIn } from './read-svg.ts';
 
 /** A bar of any meter and grid, filled with anything the grammar can write. */
 const anyBar = fc
@@ -26,8 +27,10 @@ it('draws and says any bar, every stroke once', () => {
       if (!laid.ok) return;
       const timeline = perform(laid.phrase, { flams: how });
       const { html } = engrave(timeline, { names: ['any'], diddles: asOne });
-      const ids = [...html.matchAll(/ data-stroke="([^"]*)"/g)].map(([, id]) => id);
-      expect(ids.sort()).toEqual(timeline.strokes.map((stroke) => stroke.id).sort());
+      for (const columns of layoutsOf(html)) {
+        const ids = [...shownIn(html, columns).matchAll(/ data-stroke="([^"]*)"/g)].map(([, id]) => id);
+        expect(ids.sort()).toEqual(timeline.strokes.map((stroke) => stroke.id).sort());
+      }
       expect(html).not.toMatch(/NaN|undefined|Infinity/);
       expect(inWords(timeline).reading).not.toContain('undefined');
     }),

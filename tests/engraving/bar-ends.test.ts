@@ -63,3 +63,13 @@ it('is not stretched for a diddle before the bar line and a flam behind it', () 
   expect(unitOf('{lR L R L R L R L R L R L R L R KK}2')).toBe(plain);
   expect(unitOf('{lR L R L R L R L R L R L R LL lR L}2')).toBeGreaterThan(plain);
 });
+
+it('hangs a pickup before bar 1 with a gap between them, and is not stretched for it', () => {
+  const bar = '{lR LL R}5 L';
+  const pickup = readPhrase({ cells: [{ id: '', text: `KK ${bar}` }], meter: '4/4', grid: 4, pickup: 1 });
+  if (!pickup.ok) throw new Error(pickup.fault.message);
+  const { html } = engrave(perform(pickup.phrase));
+  expect(Number(/ unit-(\d+)/.exec(html)?.[1])).toBeLessThan(unitOf(bar) + 2);
+  expect(html).toMatch(/ gap-[12] .* hangs-5"/);
+  expect(engrave(timelineOf('{R L}8')).html).not.toContain('gap-');
+});

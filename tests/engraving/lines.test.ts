@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { engrave } from '../../src/engraving/index.ts';
 import { layoutsOf } from '../../src/engraving/layout/lines.ts';
-import { fittedName, nameSize, nameWidth, wholeNames } from '../../src/engraving/layout/names.ts';
-import { CASES } from './cases.ts';
+import { costOf, inTwo, nameWidth, placeNames } from '../../src/engraving/layout/names.ts';
+import { CASES, rudimentCases, type Case } from './cases.ts';
+import { layoutsOf as layoutsIn, shownIn } from './read-svg.ts';
+
+const wordsOf = (name: string): string[] => name.split(/[ -]/).filter(Boolean);
 
 const UNIT = 10080;
 const bar = (number: number, widths: number[]) => ({
@@ -37,11 +40,6 @@ describe('whole beats a line', () => {
     expect(choices(bar(1, four), bar(2, [1, 1, 1]))).not.toContain('pairs 8: 0');
   });
 
-  it('puts no two bars on one line that are kept apart', () => {
-    const bars = [bar(1, [1, 1, 1, 1]), bar(2, [1, 1, 1, 1])];
-    expect(layoutsOf(bars, UNIT, true).map(({ kind }) => kind)).not.toContain('pairs');
-  });
-
   it('hangs a pickup before bar 1', () => {
     expect(choices(bar(0, [1]), bar(1, [1, 1, 1, 1])).slice(-1)).toEqual(['hangs 5: 0']);
   });
@@ -54,28 +52,61 @@ describe('whole beats a line', () => {
 });
 
 describe('names over brackets', () => {
-  const named = (left: number, right: number, name: string) => ({ left, right, name, overhang: 14 });
-
-  it('shortens a name, and leaves it out where four letters do not fit', () => {
-    expect(fittedName('paradiddle', 200)).toBe('paradiddle');
-    expect(fittedName('paradiddle', 50)).toBe('paradi…');
-    expect(fittedName('six stroke roll', 60)).toBe('six stro…');
-    expect(fittedName('paradiddle', 20)).toBe('');
-  });
+  const named = (left: number, right: number, name: string, must = true) => ({ left, right, name, must });
+  /** The rows of each name, the upper one first. */
+  const rows = (all: ReturnType<typeof named>[], width = 400): string[][] =>
+    placeNames(all, [0, width]).map((own) =>
+      own.toSorted((a, b) => b.row - a.row).map(({ text, row }) => `${row} ${text}`),
+    );
 
   it('takes narrow letters for narrow', () => {
     expect(nameWidth('ill', 13)).toBeLessThan(nameWidth('mow', 13) / 2);
   });
 
-  it('are smaller, all of them, where that keeps one whole', () => {
-    const room = nameWidth('paradiddle', 12) + 4 - 2 * 14;
-    expect(nameSize([named(0, room, 'paradiddle')])).toBe(11.5);
-    expect(nameSize([named(0, 2 * room, 'paradiddle')])).toBe(13);
-    expect(nameSize([named(0, 30, 'paradiddle')])).toBe(13);
+  it('breaks a name between words, where its rows are most alike', () => {
+    expect(inTwo('groove, kick early, none on 1', 13)).toEqual(['groove, kick', 'early, none on 1']);
+    expect(inTwo('paradiddle-diddle', 13)).toEqual(['paradiddle-', 'diddle']);
+    expect(inTwo('landing', 13)).toBeUndefined();
   });
 
-  it('lets a short name stand out over its bracket where nothing is in its way', () => {
-    expect(wholeNames([named(0, 24, 'kick'), named(28, 200, 'flam drag')])).toEqual(['kick', 'flam drag']);
-    expect(wholeNames([named(0, 24, 'kick'), named(28, 48, 'kick')])).toEqual(['', '']);
+  it('stand on their brackets, else out over the ends where nothing is in their way', () => {
+    expect(rows([named(0, 24, 'kick'), named(28, 200, 'flam drag')])).toEqual([['0 kick'], ['0 flam drag']]);
+  });
+
+  it('take two rows, or are raised, where there is no room in one', () => {
+    const drag = named(34, 120, 'flam drag');
+    expect(rows([named(0, 30, 'doubled kick'), drag])[0]).toEqual(['1 doubled', '0 kick']);
+    expect(rows([named(44, 120, 'paradiddle'), named(124, 150, 'landing')])[1]).toEqual(['1 landing']);
+  });
+
+  it('are left out where the part of a bracket is not the one to say them', () => {
+    expect(rows([named(0, 30, 'doubled kick', false)])).toEqual([[]]);
+    expect(rows([named(0, 30, 'paradiddle', false), named(34, 60, 'kick')])).toEqual([[], ['0 kick']]);
+  });
+
+  it('stand within their line', () => {
+    const [[{ x }]] = placeNames([named(80, 98, 'kick')], [0, 100]);
+    expect(x + nameWidth('kick', 13) / 2).toBeLessThanOrEqual(100);
+    expect(rows([named(0, 98, 'a name that has no room in the line')], 100)).toEqual([[]]);
+  });
+
+  it('cost something where they are not in one row on their bracket', () => {
+    const all = [named(0, 30, 'doubled kick'), named(34, 120, 'flam drag')];
+    expect(costOf(all, placeNames(all, [0, 400]))).toBe(1);
+  });
+
+  const pieces: [string, Case][] = [
+    ...Object.entries(CASES).map(([name, make]): [string, Case] => [name, make()]),
+    ...rudimentCases(),
+  ].filter(([name, { options }]) => name !== 'names' && options.names?.some((name) => name !== null));
+
+  it.each(pieces)('%s: every cell is named whole in every layout', (_, { timeline, options }) => {
+    const { html } = engrave(timeline, options);
+    const said = (columns: string): string[] =>
+      [...shownIn(html, columns).matchAll(/<text class="name[^>]*>([^<]*)</g)].flatMap(([, text]) => wordsOf(text));
+    const all = options.names!.flatMap((name) => wordsOf(name ?? ''));
+    const times = (words: string[], word: string): number => words.filter((one) => one === word).length;
+    for (const columns of layoutsIn(html))
+      for (const word of new Set(all)) expect(times(said(columns), word)).toBeGreaterThanOrEqual(times(all, word));
   });
 });

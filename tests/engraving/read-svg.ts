@@ -33,6 +33,26 @@ export function pictures(html: string): Picture[] {
   }));
 }
 
+/** The layouts of a score, by columns. */
+export const layoutsOf = (html: string): string[] =>
+  [...html.matchAll(/ (?:least|fits|hangs|pairs)-(\d+)/g)].map(([, columns]) => columns);
+
+/** What the style sheet shows of a score on lines of so many columns: what is for others is taken away. */
+export function shownIn(html: string, columns: string): string {
+  let depth = 0;
+  return [...html.matchAll(/<(\/?)(\w+)([^>]*?)(\/?)>[^<]*/g)]
+    .filter(([, closes, , attributes, alone]) => {
+      const at = / data-at="([^"]*)"/.exec(attributes)?.[1].split(' ');
+      if (depth > 0 || (at && !at.includes(columns))) {
+        if (!alone) depth += closes ? -1 : 1;
+        return false;
+      }
+      return true;
+    })
+    .map(([text]) => text)
+    .join('');
+}
+
 /** The strokes of a score in the order they are drawn. */
 export function strokeGroups(html: string): StrokeMarkup[] {
   return pictures(html).flatMap((picture) =>

@@ -76,6 +76,20 @@ describe('note values', () => {
     expect(beats(written('R L - - - - R L', '4/4', 2))).toEqual(['8 8', 'r4', 'r4', '8 8']);
   });
 
+  it('writes no note and no rest over the start of a line', () => {
+    const broken = (text: string, ...at: number[]): string[] => {
+      const read = readPhrase({ cells: [{ id: 'a', text }], meter: '4/4', grid: 2 });
+      if (!read.ok) throw new Error(read.fault.message);
+      const timeline = perform(read.phrase);
+      return beats(writeBars(scoreBars(timeline), timeline.strokes, false, new Set(at.map((beat) => beat * 20160))));
+    };
+    expect(broken('R L R L - - - -', 1, 2, 3)).toEqual(['8 8', '8 8', 'r4', 'r4']);
+    expect(broken('R L R L - - - -', 2)).toEqual(['8 8', '8 8', 'r2', '']);
+    expect(broken('- - - - - - - -', 2)).toEqual(['r2', '', 'r2', '']);
+    expect(broken('Rz _ _ _ _ _ _ _', 2)).toEqual(['2~', '', '2', '']);
+    expect(broken('Rz _ _ _ L _ _ _', 1, 2, 3)).toEqual(['4~', '4', '4~', '4']);
+  });
+
   it('lets a pickup begin with its first stroke', () => {
     expect(beats(written('KK R L R L R L R L R L R L R L R L', '4/4', 4, 1))[0]).toBe('32 32');
   });

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { MAX_COLUMNS } from '../../src/engraving/layout/lines.ts';
 import { SIZE } from '../../src/engraving/layout/sizes.ts';
+import { MOST_TENS } from '../../src/engraving/layout/spacing.ts';
+import { MOST_COLUMNS, MOST_UNIT, scoreLists } from '../../src/styles/score-lists.ts';
 
 const sheet = readFileSync(new URL('../../src/styles/score.css', import.meta.url), 'utf8');
 
@@ -21,6 +24,11 @@ describe('the style sheet and the drawing', () => {
     ['name.small', SIZE.smallName],
   ] as const)('agree on the size of %s', (type, size) => {
     expect(sizeOf(type)).toBe(size);
+  });
+
+  it('agree on how wide columns and lines may be', async () => {
+    expect([MOST_COLUMNS, MOST_UNIT]).toEqual([MAX_COLUMNS, MOST_TENS]);
+    await expect(scoreLists()).toMatchFileSnapshot('../../src/styles/score-lists.css');
   });
 
   it('keep letters at 12 pixels and grace letters at 9 on the narrowest screen', () => {

@@ -1,6 +1,6 @@
 import type { Stroke } from '../../core/index.ts';
 import { isFoot } from '../kit.ts';
-import type { BracketPart } from '../layout/brackets.ts';
+import type { BracketName, BracketPart, Over } from '../layout/brackets.ts';
 import { graceCount } from '../layout/columns.ts';
 import type { CountLabel } from '../layout/counts.ts';
 import type { Rows } from '../layout/rows.ts';
@@ -75,18 +75,15 @@ export function ruler(desk: Desk, rows: Rows, labels: readonly CountLabel[]): st
 const HOOK = 7;
 
 /** The brackets of cells over a fragment, with their names; open where they go on in the next picture. */
-export function brackets(parts: readonly BracketPart[], rows: Rows): string {
-  return parts
-    .map((part) => bracketLine(part, rows) + part.names.map((name) => nameText(name, rows)).join(''))
-    .join('');
-}
+export const brackets = ({ parts, names }: Over, rows: Rows): string =>
+  parts.map((part) => bracketLine(part, rows)).join('') + names.map((name) => nameText(name, rows)).join('');
 
 function bracketLine({ left, right, opens, closes }: BracketPart, { bracket }: Rows): string {
   const start = opens ? `M${num(left)} ${num(bracket + HOOK)}V${num(bracket)}` : `M${num(left)} ${num(bracket)}`;
   return line('cell', `${start}H${num(right)}${closes ? `V${num(bracket + HOOK)}` : ''}`);
 }
 
-function nameText({ text: words, size, x, at }: BracketPart['names'][number], { name }: Rows): string {
+function nameText({ text: words, size, x, row, at }: BracketName, { names }: Rows): string {
   const shown = at ? ` data-at="${at.join(' ')}"` : '';
-  return text(size < SIZE.name ? 'name small' : 'name', shown, x, name, words);
+  return text(size < SIZE.name ? 'name small' : 'name', shown, x, names[row], words);
 }

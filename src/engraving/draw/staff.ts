@@ -20,10 +20,10 @@ export function barLine(staff: Staff, x: number): string {
 }
 
 /** The clef at the left of a line that is not the first: shown by the style sheet in the layouts given, by columns. */
-export function lineClef(staff: Staff, at: readonly number[], pen: Pen): string {
+export function lineClef(staff: Staff, at: readonly number[], used: Set<string>): string {
   if (at.length === 0) return '';
   const code = codeOf(GLYPH.clef);
-  pen.used.add(code);
+  used.add(code);
   return `<g data-at="${at.join(' ')}">${staffLines(staff, -30, 0)}<use href="#g${code}" x="-25" y="0"/></g>`;
 }
 

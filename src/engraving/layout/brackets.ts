@@ -1,8 +1,8 @@
 import type { Ticks, Timeline } from '../../core/index.ts';
 import type { WrittenBar, WrittenFragment } from '../rhythm/voice.ts';
 import { columnsOf } from './columns.ts';
-import type { Layout } from './lines.ts';
-import { fittedName, nameSize, wholeNames, type Named } from './names.ts';
+import { linesOf, type Layout } from './lines.ts';
+import { costOf, fitsWithin, placeNames, type Named, type NameText } from './names.ts';
 import { SIZE } from './sizes.ts';
 import type { Spacing } from './spacing.ts';
 
@@ -12,141 +12,185 @@ export interface BracketPart {
   right: number;
   opens: boolean;
   closes: boolean;
-  names: BracketName[];
 }
 
-/** A name over a bracket, and the layouts in which it is shown there, by columns; nothing for all of them. */
-export interface BracketName {
-  text: string;
+/** A row of a name over a fragment, in the fragment's own x, and the layouts in which it is shown, by columns; all where left out. */
+export interface BracketName extends NameText {
   size: number;
-  x: number;
   at?: number[];
+}
+
+/** What stands over one fragment. */
+export interface Over {
+  parts: BracketPart[];
+  names: BracketName[];
 }
 
 /** Between two brackets. */
 const GAP = 4;
-/** How far a name may stand out over its bracket, and where the bracket ends with the bar. */
-const OVERHANG = 14;
-const OVERHANG_AT_BAR_LINE = 12;
+/** How far names may stand out over the start of a line, where clef or meter is below them, and over its end. */
+const BEFORE_LINE = 26;
+const AFTER_LINE = 6;
 
-/** Brackets of the named cells, in the piece's own x: each begins before its first note's grace notes. */
-function bracketsInPiece(
+/** A named cell in the piece's own x, and how far the bar line beyond its end stands over the edge of its picture. */
+interface Cell {
+  name: string;
+  left: number;
+  right: number;
+  over: number;
+}
+
+/** The named cells of a piece: the bracket of each begins before its first note's grace notes. */
+function cellsIn(
   timeline: Timeline,
   names: readonly (string | null)[],
   bars: readonly WrittenBar[],
   { pad, pixels, over }: Spacing,
-): Named[] {
+): Cell[] {
   const reach = new Map(bars.flatMap(columnsOf).map((column) => [column.tick, column.left]));
   const barEnds = new Map(bars.map((bar) => [bar.tick + bar.ticks, over.get(bar.number) ?? 0]));
+  const starts = new Set(bars.flatMap((bar) => bar.fragments).map((fragment) => fragment.tick));
   const startOf = (tick: Ticks): number => pad + tick * pixels - (reach.get(tick) ?? SIZE.head) - 1;
-  return timeline.cells.flatMap(({ tick, ticks }, i): Named[] => {
+  return timeline.cells.flatMap(({ tick, ticks }, i): Cell[] => {
     const name = names[i];
     if (name === null || name === undefined) return [];
     const end = tick + ticks;
-    const atBarLine = barEnds.has(end);
-    const right = (atBarLine ? end * pixels : startOf(end)) - GAP;
-    return [
-      {
-        left: startOf(tick),
-        right,
-        name,
-        overhang: atBarLine ? OVERHANG_AT_BAR_LINE : OVERHANG,
-        over: barEnds.get(end) ?? 0,
-      },
-    ];
+    // A bracket that ends with a picture reaches no further: a line may end there.
+    const edge = starts.has(end) ? end * pixels : Infinity;
+    const right = barEnds.has(end) ? end * pixels - GAP : Math.min(startOf(end) - GAP, edge);
+    return [{ name, left: startOf(tick), right, over: barEnds.get(end) ?? 0 }];
   });
 }
 
 /** A bracket as one fragment sees it. */
-interface Seen {
-  fragment: WrittenFragment;
+interface Seen extends BracketPart {
   index: number;
-  left: number;
-  right: number;
-  width: number;
-  over: number;
 }
 
-function seenIn(named: Named, fragments: readonly WrittenFragment[], { pixels }: Spacing): Seen[] {
+/** A bracket's parts by fragment. One that ends with its bar ends at the bar line, also where that stands beyond the edge. */
+function seenIn(cell: Cell, fragments: readonly WrittenFragment[], { pixels, over }: Spacing): Seen[] {
   return fragments.flatMap((fragment, index) => {
     const start = fragment.tick * pixels;
     const width = fragment.ticks * pixels;
-    const seen = {
-      fragment,
-      index,
-      left: named.left - start,
-      right: named.right - start,
-      width,
-      over: named.over ?? 0,
-    };
-    return seen.right > 0 && seen.left < width ? [seen] : [];
+    const edge = width + (fragment.last ? (over.get(fragment.bar) ?? 0) : 0);
+    const [left, right] = [cell.left - start, cell.right - start];
+    if (right <= 0 || left >= width) return [];
+    const closes = right <= width;
+    return [{ index, left: Math.max(left, 0), right: closes ? right + cell.over : edge, opens: left >= 0, closes }];
   });
 }
 
-/** A bracket that ends with its bar ends at the bar line, also where that stands beyond the edge. */
-const endsOf = ({ left, right, width, over }: Seen): [number, number] => [
-  Math.max(left, 0),
-  right <= width ? right + over : width,
-];
-const widthOf = (seen: Seen): number => endsOf(seen)[1] - endsOf(seen)[0];
-
-/** The name over a part of a bracket that a line breaks: where it fits, and shortened over the widest part. */
-function partName(seen: Seen, widest: boolean, name: string, size: number): string {
-  const own = fittedName(name, widthOf(seen) - GAP, size);
-  return own === name || widest ? own : '';
+/** One line of the page: its fragments by index, and where each begins. */
+interface PageLine {
+  at: ReadonlyMap<number, number>;
+  width: number;
 }
 
-/** What a bracket is called, whole and not, and the layouts in which a line does not break it, and does. */
-interface Naming {
-  whole: string;
-  name: string;
-  size: number;
-  unbroken: Layout[];
-  broken: Layout[];
+function pageLines(layout: Layout, fragments: readonly WrittenFragment[], { pixels, gap }: Spacing): PageLine[] {
+  return linesOf(layout, fragments.length).map((indices) => {
+    let width = 0;
+    const at = new Map<number, number>();
+    for (const index of indices) {
+      if (at.size && fragments[index].index === 0) width += gap * 10;
+      at.set(index, width);
+      width += fragments[index].ticks * pixels;
+    }
+    return { at, width };
+  });
 }
 
-/** The name over a whole bracket, in the fragment its middle is in, and over its parts where a line breaks it. */
-function namesOf(seen: Seen, widest: boolean, { whole, name, size, unbroken, broken }: Naming): BracketName[] {
-  const middle = (seen.left + seen.right) / 2;
-  const columns = (layouts: Layout[]): number[] => layouts.map((layout) => layout.columns);
-  const all: BracketName[] = [];
-  if (whole && unbroken.length && middle >= 0 && middle < seen.width)
-    all.push({ text: whole, size, x: middle, at: broken.length ? columns(unbroken) : undefined });
-  const own = broken.length ? partName(seen, widest, name, size) : '';
-  const [from, to] = endsOf(seen);
-  if (own) all.push({ text: own, size, x: (from + to) / 2, at: columns(broken) });
-  return all;
+/** The part of a bracket that stands on a line, if any does. */
+function partOn({ at }: PageLine, { name }: Cell, seen: readonly Seen[]): Named | undefined {
+  const here = seen.filter(({ index }) => at.has(index));
+  if (here.length === 0) return undefined;
+  const last = here[here.length - 1];
+  return { name, left: at.get(here[0].index)! + here[0].left, right: at.get(last.index)! + last.right, must: false };
 }
 
-function partOf(seen: Seen, names: BracketName[]): BracketPart {
-  const [left, right] = endsOf(seen);
-  return { left, right, opens: seen.left >= 0, closes: seen.right <= seen.width, names };
+/** Of a bracket's parts the one that must say its name: the first that has room for it, else the widest. */
+function mustSay(parts: readonly Named[]): Named | undefined {
+  const widest = parts.toSorted((a, b) => b.right - b.left - (a.right - a.left))[0];
+  return parts.find((part) => fitsWithin(part)) ?? widest;
 }
 
-/** Brackets of a piece by fragment. A cell without a name has none. */
+/** The parts of all brackets in a layout, line by line. */
+function partsOn(lines: readonly PageLine[], cells: readonly Cell[], seen: readonly Seen[][]): Named[][] {
+  const byCell = cells.map((cell, i) => lines.map((line) => partOn(line, cell, seen[i])));
+  const must = byCell.map((parts) => mustSay(parts.filter((part) => part !== undefined)));
+  return lines.map((_, n) =>
+    byCell.flatMap((parts, i) => (parts[n] ? [{ ...parts[n], must: parts[n] === must[i] }] : [])),
+  );
+}
+
+/** A line's names in one layout. */
+interface NamedLine {
+  line: PageLine;
+  columns: number;
+  all: Named[];
+}
+
+function namedLines(
+  cells: readonly Cell[],
+  seen: readonly Seen[][],
+  layouts: readonly Layout[],
+  fragments: readonly WrittenFragment[],
+  spacing: Spacing,
+): NamedLine[] {
+  return layouts.flatMap((layout) => {
+    const lines = pageLines(layout, fragments, spacing);
+    const parts = partsOn(lines, cells, seen);
+    return lines.map((line, n) => ({ line, columns: layout.columns, all: parts[n] }));
+  });
+}
+
+const reachOf = ({ width }: PageLine): [number, number] => [-BEFORE_LINE, width + AFTER_LINE];
+const placedOn = ({ line, all }: NamedLine, size: number): NameText[][] => placeNames(all, reachOf(line), size);
+
+/** The size of a piece's names, one for all of them: the smaller one where they are easier to place with it. */
+function sizeFor(lines: readonly NamedLine[]): number {
+  const cost = (size: number): number => lines.reduce((sum, line) => sum + costOf(line.all, placedOn(line, size)), 0);
+  return cost(SIZE.smallName) < cost(SIZE.name) ? SIZE.smallName : SIZE.name;
+}
+
+/** The fragment of a line that an x is in, and the x in it; what stands out over an end of the line is in its last one. */
+function homeOf({ at }: PageLine, x: number): [index: number, x: number] {
+  const [index, start] = [...at].findLast(([, from]) => from <= x) ?? [...at][0];
+  return [index, x - start];
+}
+
+/** The names of all layouts by fragment, each once, with the layouts it is shown in. */
+function namesByFragment(lines: readonly NamedLine[], layouts: number): Map<number, BracketName[]> {
+  const size = sizeFor(lines);
+  const found = new Map<string, { index: number; name: BracketName; at: number[] }>();
+  for (const line of lines)
+    for (const text of placedOn(line, size).flat()) {
+      const [index, x] = homeOf(line.line, text.x);
+      const key = `${index}/${x.toFixed(1)}/${text.row}/${text.text}`;
+      const one = found.get(key) ?? { index, name: { ...text, x, size }, at: [] };
+      one.at.push(line.columns);
+      found.set(key, one);
+    }
+  const all = [...found.values()].map(({ index, name, at }) => ({
+    index,
+    name: at.length < layouts ? { ...name, at } : name,
+  }));
+  return new Map([...Map.groupBy(all, ({ index }) => index)].map(([index, own]) => [index, own.map((o) => o.name)]));
+}
+
+/** Brackets of a piece and their names, fragment by fragment. A cell without a name has none. */
 export function bracketsOf(
   timeline: Timeline,
   names: readonly (string | null)[],
   bars: readonly WrittenBar[],
   spacing: Spacing,
   layouts: readonly Layout[],
-): Map<WrittenFragment, BracketPart[]> {
+): Over[] {
   const fragments = bars.flatMap((bar) => bar.fragments);
-  const all = bracketsInPiece(timeline, names, bars, spacing);
-  const size = nameSize(all);
-  const whole = wholeNames(all, size);
-  const parts = new Map(fragments.map((fragment) => [fragment, [] as BracketPart[]]));
-  all.forEach((named, i) => {
-    const seen = seenIn(named, fragments, spacing);
-    const isBroken = ({ starts }: Layout): boolean => seen.slice(1).some(({ index }) => starts.has(index));
-    const broken = layouts.filter(isBroken);
-    const unbroken = layouts.filter((layout) => !isBroken(layout));
-    const most = Math.max(...seen.map(widthOf));
-    for (const one of seen) {
-      const naming = { whole: whole[i], name: named.name, size, unbroken, broken };
-      const over = namesOf(one, widthOf(one) === most, naming);
-      parts.get(one.fragment)!.push(partOf(one, over));
-    }
-  });
-  return parts;
+  const cells = cellsIn(timeline, names, bars, spacing);
+  const seen = cells.map((cell) => seenIn(cell, fragments, spacing));
+  const texts = namesByFragment(namedLines(cells, seen, layouts, fragments, spacing), layouts.length);
+  return fragments.map((_, i) => ({
+    parts: seen.flatMap((parts) => parts.filter(({ index }) => index === i)),
+    names: texts.get(i) ?? [],
+  }));
 }

@@ -54,15 +54,21 @@ function startsOf(bars: readonly BarWidths[], columns: number, kind: Layout['kin
   return starts;
 }
 
+/** The lines of a layout, each as the fragments on it, by index. */
+export function linesOf({ starts }: Layout, fragments: number): number[][] {
+  const lines: number[][] = [];
+  for (let i = 0; i < fragments; i += 1) {
+    if (starts.has(i) || i === 0) lines.push([]);
+    lines[lines.length - 1].push(i);
+  }
+  return lines;
+}
+
 /**
  * The ways a piece may be broken into lines, the narrowest first. A pickup hangs before bar 1 where there is room, and two
- * bars share a line where all are alike and are not to be kept `apart`.
+ * bars share a line where all are alike.
  */
-export function layoutsOf(
-  bars: readonly { number: number; fragments: readonly Fragment[] }[],
-  unit: Ticks,
-  apart = false,
-): Layout[] {
+export function layoutsOf(bars: readonly { number: number; fragments: readonly Fragment[] }[], unit: Ticks): Layout[] {
   const widths = bars.map((bar) => ({
     pickup: bar.number === 0,
     widths: bar.fragments.map((fragment) => fragment.ticks / unit),
@@ -78,7 +84,7 @@ export function layoutsOf(
   const full = sizes[sizes.length - 1];
   const hang = widths[0].pickup ? sum(widths[0].widths) : 0;
   if (hang && full + hang <= MAX_COLUMNS) layouts.push(layout(full + hang, 'hangs'));
-  const alike = !apart && widths.every((bar) => bar.widths.join() === longest.join());
+  const alike = widths.every((bar) => bar.widths.join() === longest.join());
   if (alike && widths.length > 1 && 2 * full <= MAX_COLUMNS) layouts.push(layout(2 * full, 'pairs'));
   return layouts.filter(({ columns }) => columns <= MAX_COLUMNS || columns === sizes[0]);
 }

@@ -9,6 +9,8 @@ export const SIZE = {
   name: 13,
   /** Names where the cells are short. */
   smallName: 11.5,
+  /** From one row of names to the next. */
+  nameStep: 14,
   /** Half a note head. */
   head: 6,
   /** A flag beyond its stem. */

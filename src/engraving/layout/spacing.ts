@@ -15,8 +15,8 @@ export interface Spacing {
   tens: number;
   /** How far the bar line stands beyond its picture's edge, by number of bar: into the room before the next note. */
   over: ReadonlyMap<number, number>;
-  /** Whether no bar may follow another on a line: there is no room for the next bar's first note beside this one's last. */
-  apart: boolean;
+  /** Tens of pixels between two bars that share a line: more than none where this bar's last note and the next one's first need it. */
+  gap: number;
 }
 
 /** Room between a bar line and what stands after it. */
@@ -27,14 +27,12 @@ const BEFORE_BAR_LINE = 5;
 const AFTER_MARK = 9;
 /** The most a bar line stands beyond a picture that ends its line: what the style sheet leaves there. */
 const MOST_OVER = 20;
-/** So much narrower must a piece be for its bars to be kept on lines of their own (ours). */
-const WORTH_IT = 0.85;
 /** No note is nearer to the next one than this, middle to middle. */
 const NEAREST = 20;
 /** Least width of a quarter by the slots in it, so that a plain bar is not cramped (ours). */
 const QUARTER = [96, 112, 116, 120];
 /** The most tens of pixels a column of the page's grid may have; a wider beat takes several columns. */
-const MOST_TENS = 40;
+export const MOST_TENS = 40;
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
@@ -82,21 +80,23 @@ interface Spaced {
   pad: number;
 }
 
-/** Room that a bar line may take beyond the edge of its picture: up to the next bar's first note, or the end of the line. */
-function roomsOver({ bars, columns, pad }: Spaced, apart: boolean): number[] {
+/** Room that the bar line at the end of a line may take beyond the edge of its picture. */
+const roomAtLineEnd = (pad: number): number => Math.max(0, Math.min(MOST_OVER, pad - SIZE.head - AFTER_BAR_LINE));
+
+/** Room for each bar line before the next bar's first note, or at the end of the line. */
+function roomsOver({ bars, columns, pad }: Spaced): number[] {
   return bars.map((bar, i) => {
-    const next = apart && bar.number > 0 ? undefined : columns[i + 1]?.[0];
-    if (!next) return Math.max(0, Math.min(MOST_OVER, pad - SIZE.head - AFTER_BAR_LINE));
+    const next = columns[i + 1]?.[0];
+    if (!next) return roomAtLineEnd(pad);
     const left = next.tick === bar.tick + bar.ticks ? next.left : SIZE.head;
     return Math.max(0, pad - left - AFTER_BAR_LINE);
   });
 }
 
-function needOfBarEnds(spaced: Spaced, apart: boolean): number[] {
-  const rooms = roomsOver(spaced, apart);
-  return spaced.lasts.flatMap((lasts, i) => {
-    const end = spaced.bars[i].tick + spaced.bars[i].ticks;
-    return lasts.map(({ tick, reach }) => perTick(reach + spaced.pad - rooms[i], end - tick));
+function needOfBarEnds({ bars, lasts, pad }: Spaced): number[] {
+  return lasts.flatMap((own, i) => {
+    const end = bars[i].tick + bars[i].ticks;
+    return own.map(({ tick, reach }) => perTick(reach + pad - roomAtLineEnd(pad), end - tick));
   });
 }
 
@@ -108,11 +108,18 @@ function leastOver({ bars, lasts, pad }: Spaced, pixels: number): number[] {
   });
 }
 
+/** Tens of pixels that two bars on one line stand apart, so that what is last has room before the bar line. */
+function gapOf(spaced: Spaced, pixels: number): number {
+  const rooms = roomsOver(spaced);
+  const short = leastOver(spaced, pixels).map((least, i) => least - rooms[i]);
+  return Math.max(0, Math.ceil(Math.max(0, ...short.slice(0, -1)) / 10));
+}
+
 /** How far each bar line stands beyond its edge: where there is room as far as the others, so that lines end alike. */
-function overEdges(spaced: Spaced, pixels: number, apart: boolean): Map<number, number> {
+function overEdges(spaced: Spaced, pixels: number, gap: number): Map<number, number> {
   const least = leastOver(spaced, pixels);
-  const rooms = roomsOver(spaced, apart);
-  const most = Math.max(...least);
+  const rooms = roomsOver(spaced).map((room, i, all) => (i < all.length - 1 ? room + gap * 10 : room));
+  const most = Math.max(gap * 10, ...least);
   return new Map(spaced.bars.map(({ number }, i) => [number, Math.max(least[i], Math.min(most, rooms[i]))]));
 }
 
@@ -127,37 +134,29 @@ function needOfCounts(labels: readonly CountLabel[]): number[] {
 const floorOf = (bar: WrittenBar): number =>
   QUARTER[Math.min(QUARTER.length, Math.ceil(TICKS_PER_QUARTER / bar.slotTicks)) - 1] / TICKS_PER_QUARTER;
 
-/** Columns that may stand side by side on a line: those of a bar, and of a pickup and bar 1. */
-function runsOf({ bars, columns }: Spaced, apart: boolean): Column[][] {
-  if (!apart) return [columns.flat()];
-  return bars[0].number === 0 ? [columns.slice(0, 2).flat(), ...columns.slice(2)] : columns;
-}
-
-function spacingWith(spaced: Spaced, labels: readonly CountLabel[], apart: boolean): Spacing {
-  const { bars, pad } = spaced;
+/**
+ * The spacing of a piece: wide enough everywhere for the tightest place inside a bar. Where two bars that share a line come
+ * closer than that, as after a diddle before a flam, they stand apart by a gap; the piece is not stretched for it.
+ */
+export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLabel[]): Spacing {
+  const columns = bars.map(columnsOf);
+  const lasts = bars.map((bar, i) => lastsOf(bar, columns[i], labels));
+  const pad = padFor(bars, columns);
+  const spaced = { bars, columns, lasts, pad };
   const whole = unitOf(bars.flatMap((bar) => bar.fragments));
   const least = Math.max(
-    ...runsOf(spaced, apart).flatMap(needOfColumns),
-    ...needOfBarEnds(spaced, apart),
-    ...needOfCounts(labels),
+    ...columns.flatMap(needOfColumns),
+    ...needOfBarEnds(spaced),
+    ...bars.flatMap((bar) => needOfCounts(labels.filter((label) => isIn(bar, label)))),
     ...bars.map(floorOf),
   );
   const perBeat = Math.ceil((least * whole) / (10 * MOST_TENS) - 1e-9);
   const unit = whole / 2 ** Math.max(0, Math.ceil(Math.log2(perBeat)));
   const tens = Math.ceil((least * unit) / 10 - 1e-9);
   const pixels = (tens * 10) / unit;
-  return { pad, pixels, unit, tens, over: overEdges(spaced, pixels, apart), apart };
+  const gap = gapOf(spaced, pixels);
+  return { pad, pixels, unit, tens, over: overEdges(spaced, pixels, gap), gap };
 }
 
-/**
- * The spacing of a piece: wide enough everywhere for its tightest place. Where that is between two bars, such as a diddle
- * and a flam, each bar has a line of its own, so that the whole piece is not stretched for it.
- */
-export function spacingOf(bars: readonly WrittenBar[], labels: readonly CountLabel[]): Spacing {
-  const columns = bars.map(columnsOf);
-  const lasts = bars.map((bar, i) => lastsOf(bar, columns[i], labels));
-  const spaced = { bars, columns, lasts, pad: padFor(bars, columns) };
-  const together = spacingWith(spaced, labels, false);
-  const apart = spacingWith(spaced, labels, true);
-  return apart.pixels < together.pixels * WORTH_IT ? apart : together;
-}
+const isIn = ({ tick, ticks }: WrittenBar, label: CountLabel): boolean =>
+  label.tick >= tick && label.tick < tick + ticks;

@@ -21,15 +21,25 @@ interface Long {
   value: Value;
 }
 
+/** What a bar holds for one voice, and where lines of the page begin inside it: a long symbol may not go over those. */
+export interface VoiceBar {
+  bar: ScoreBar;
+  onsets: readonly Onset[];
+  breaks: ReadonlySet<Ticks>;
+}
+
+const isBroken = (breaks: ReadonlySet<Ticks>, tick: Ticks, end: Ticks): boolean =>
+  [...breaks].some((at) => at > tick && at < end);
+
 /** The most beats from here that are free of onsets, of a length with a value of its own, and allowed. */
-function longest(bar: ScoreBar, index: number, onsets: readonly Onset[], allowed: (end: Ticks) => boolean): Long[] {
+function longest({ bar, onsets, breaks }: VoiceBar, index: number, allowed: (end: Ticks) => boolean): Long[] {
   const { tick } = bar.fragments[index];
   return [4, 3, 2].flatMap((count) => {
     if (!mayJoin(bar, index, count)) return [];
     const end = endOf(bar.fragments[index + count - 1]);
     const value = valueOf(end - tick);
     const free = onsets.every((onset) => onset.tick <= tick || onset.tick >= end);
-    return value && free && allowed(end) ? [{ count, ticks: end - tick, value }] : [];
+    return value && free && !isBroken(breaks, tick, end) && allowed(end) ? [{ count, ticks: end - tick, value }] : [];
   });
 }
 
@@ -48,12 +58,13 @@ const plainScope = (tick: Ticks, ticks: Ticks): Written['scope'] => ({
 });
 
 /** A note that rings over whole beats from the start of one, as a half or longer. */
-export function longNote(bar: ScoreBar, index: number, onsets: readonly Onset[], held?: Onset): LongSymbol | undefined {
+export function longNote(voice: VoiceBar, index: number, held?: Onset): LongSymbol | undefined {
+  const { bar, onsets } = voice;
   const { tick } = bar.fragments[index];
   const begins = onsets.find((onset) => onset.tick === tick);
   const onset = begins ?? held;
   if (!onset) return undefined;
-  const [found] = longest(bar, index, onsets, (end) => onset.ringEnd >= end);
+  const [found] = longest(voice, index, (end) => onset.ringEnd >= end);
   if (!found) return undefined;
   const tied = onset.ringEnd > tick + found.ticks;
   const { ticks, value } = found;
@@ -63,13 +74,15 @@ export function longNote(bar: ScoreBar, index: number, onsets: readonly Onset[],
 }
 
 /** A rest of half a bar. A bar of silence has its whole rest, whatever the meter. */
-export function longRest(bar: ScoreBar, index: number, onsets: readonly Onset[], held?: Onset): LongSymbol | undefined {
+export function longRest(voice: VoiceBar, index: number, held?: Onset): LongSymbol | undefined {
+  const { bar, onsets, breaks } = voice;
   const { tick } = bar.fragments[index];
   if (held || onsets.some((onset) => onset.tick === tick)) return undefined;
-  const silent = onsets.length === 0 && index === 0 && bar.number > 0;
+  const whole = !isBroken(breaks, bar.tick, bar.tick + bar.ticks);
+  const silent = whole && onsets.length === 0 && index === 0 && bar.number > 0;
   const [found] = silent
     ? [{ count: bar.fragments.length, ticks: bar.ticks, value: { base: 1, dots: 0 } as Value }]
-    : longest(bar, index, onsets, () => true).filter((long) => !long.value.dots);
+    : longest(voice, index, () => true).filter((long) => !long.value.dots);
   if (!found) return undefined;
   const { ticks, value, count } = found;
   const scope = plainScope(tick, ticks);

@@ -1,7 +1,7 @@
 import type { Stroke, Ticks } from '../../core/index.ts';
 import { beamGroups, type BeamGroup } from './beams.ts';
 import type { Fragment, ScoreBar } from './fragments.ts';
-import { longNote, longRest } from './long.ts';
+import { longNote, longRest, type VoiceBar } from './long.ts';
 import { voicesOf, type Onset, type Voice } from './onsets.ts';
 import { scopesOf } from './scopes.ts';
 import { tupletMarks, type TupletMark } from './tuplets.ts';
@@ -34,7 +34,8 @@ const heldAt = (onsets: readonly Onset[], tick: number): Onset | undefined => {
 };
 
 /** The symbols of a voice, fragment by fragment. `earlier` are the voice's onsets before the bar. */
-function symbolsOf(bar: ScoreBar, onsets: readonly Onset[], earlier: readonly Onset[]): Written[][] {
+function symbolsOf(voice: VoiceBar, earlier: readonly Onset[]): Written[][] {
+  const { bar, onsets } = voice;
   const all = [...earlier, ...onsets];
   let covered = 0;
   return bar.fragments.map((fragment, index) => {
@@ -43,7 +44,7 @@ function symbolsOf(bar: ScoreBar, onsets: readonly Onset[], earlier: readonly On
       return [];
     }
     const held = heldAt(all, fragment.tick);
-    const long = longNote(bar, index, onsets, held) ?? longRest(bar, index, onsets, held);
+    const long = longNote(voice, index, held) ?? longRest(voice, index, held);
     covered = (long?.beats ?? 1) - 1;
     if (long) return [long.symbol];
     return scopesOf(fragment, bar, onsets).flatMap((scope) => writeScope(scope, onsets, heldAt(all, scope.tick)));
@@ -96,15 +97,21 @@ function voicePart(symbols: Written[], voice: Voice, shared: boolean, upper?: re
   return { stem: voice.stem, shared, symbols, beams, tuplets };
 }
 
-/** The bars of a piece, written out voice by voice. */
-export function writeBars(bars: readonly ScoreBar[], strokes: Stroke[], slashed: boolean): WrittenBar[] {
+const NOWHERE: ReadonlySet<Ticks> = new Set();
+
+/** The bars of a piece, written out voice by voice. No note or rest goes over a tick of `breaks`, where a line begins. */
+export function writeBars(
+  bars: readonly ScoreBar[],
+  strokes: Stroke[],
+  slashed: boolean,
+  breaks: ReadonlySet<Ticks> = NOWHERE,
+): WrittenBar[] {
   let earlier: Onset[] = [];
   const written = bars.map((bar) => {
     const voices = voicesOf(bar, strokes, slashed);
     const own = voices.map((voice) =>
       symbolsOf(
-        bar,
-        voice.onsets,
+        { bar, onsets: voice.onsets, breaks },
         earlier.filter((o) => sameLimbs(o, voice)),
       ),
     );
