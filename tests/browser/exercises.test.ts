@@ -203,14 +203,31 @@ test('two thousand rows are filtered between two frames, and none is made anew',
   expect(took).toBeLessThan(100);
 });
 
+test('an exercise leads on: by link and arrow key to the next of its lesson, from the last to the next lesson', async ({
+  page,
+}) => {
+  await page.goto('exercises/flam-drag-slow/');
+  await expect(main(page)).toContainText('Exercise 3 of 6');
+  const around = page.getByRole('navigation', { name: 'Exercises before and after this one' });
+  await around.getByRole('link', { name: /^After this/ }).click();
+  await expect(main(page)).toContainText('Exercise 4 of 6');
+  await page.keyboard.press('ArrowLeft');
+  await expect(main(page)).toContainText('Exercise 3 of 6');
+  await page.goto('exercises/flam-drag-diddle-alone/');
+  await expect(main(page)).toContainText('Exercise 6 of 6');
+  await around.getByRole('link', { name: 'Next lesson Right, left, alternating' }).click();
+  await expect(page).toHaveURL(/lessons\/right-left-alternating\/$/);
+});
+
 test.describe('without script', () => {
-  test.use({ javaScriptEnabled: false });
+  // On a phone the way to the last part is longest.
+  test.use({ javaScriptEnabled: false, viewport: { width: 320, height: 640 } });
 
   test('it is a plain list with a way to each part', async ({ page }) => {
     await page.goto(`${LIST}?part=6`);
     expect(await rows(page).count()).toBe(await everyRow(page).count());
-    await main(page).getByRole('link', { name: 'Part 6 · The flam drag' }).click();
-    await expect(page.locator('#part-6')).toBeInViewport();
+    await main(page).getByRole('link', { name: 'Part 10 · Fills' }).click();
+    await expect(page.locator('#part-10')).toBeInViewport();
     await expect(page.locator('main select:visible, main input:visible, main button:visible')).toHaveCount(0);
   });
 });

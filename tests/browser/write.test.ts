@@ -1,4 +1,5 @@
 import { attributesOf, QUESTION_KINDS, VOCABULARY, wordOf } from '../../src/curriculum/index.ts';
+import { barriersOn } from './axe.ts';
 import { expect, settled, test } from './site.ts';
 
 for (const { name } of VOCABULARY)
@@ -58,4 +59,32 @@ test('a sticking is tried: what is wrong is said with its place, what is right i
   await expect(here.locator('pre')).toHaveText('<Bar sticking="{R LL R}4" meter="4/4" grid={3} />');
   await here.getByRole('button', { name: /Play/ }).click();
   await expect(here.getByRole('button', { name: /Stop/ })).toBeVisible();
+});
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 320, height: 640 } });
+
+  for (const address of ['write/', 'rudiments/flam-drag/'])
+    test(`/${address} can be read by everyone when all of it is unfolded, and fits`, async ({ page }) => {
+      await page.goto(address);
+      const folds = page.locator('main details:not([open])');
+      expect(await folds.count()).toBeGreaterThan(4);
+      await folds.evaluateAll((all) => all.forEach((one) => ((one as HTMLDetailsElement).open = true)));
+      expect(await barriersOn(page)).toEqual([]);
+      const { scrollWidth, clientWidth } = await page.evaluate(() => document.documentElement);
+      expect(scrollWidth).toBe(clientWidth);
+    });
+});
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('a word is found from the top of the page and unfolds', async ({ page }) => {
+    await page.goto('write/');
+    await page.getByRole('navigation', { name: 'The steps' }).getByRole('link', { name: '<Counts>' }).click();
+    const word = page.locator('#word-Counts');
+    await expect(word.locator('summary')).toBeInViewport();
+    await word.locator('summary').click();
+    await expect(word.locator('.specimen').first()).toBeVisible();
+  });
 });
