@@ -87,6 +87,12 @@ describe('orders round a loop', () => {
     expect(() => loopArrangements(asked)).toThrow(message);
   });
 
+  it('say so where counting them would take too long, instead of hanging', () => {
+    const cells = [1, 2].map((slots) => ({ id: `c${slots}`, slots }));
+    expect(() => loopArrangements({ cells, slots: 20_000 })).toThrow('a loop of 20000 slots is too long; at most 4096');
+    expect(() => loopArrangements({ cells, slots: 4000 })).toThrow('the loops take more than 10,000,000 sums');
+  });
+
   it('refuse what is malformed', () => {
     expect(() => loopArrangements({ cells: [a], slots: -1 })).toThrow('slots is -1');
   });

@@ -84,6 +84,8 @@ describe('a practice path', () => {
   });
 
   it('refuses orders of different cells, and too many', () => {
+    const long = Array.from({ length: 257 }, (_, i) => `c${i}`);
+    expect(() => swapChain(long, [...long].reverse())).toThrow('cells of an order is 257');
     expect(() => practicePath([['a'], ['b']])).toThrow(RangeError);
     expect(() => practicePath(Array.from({ length: 501 }, () => ['a']))).toThrow('orders are 501; at most 500');
   });

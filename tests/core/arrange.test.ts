@@ -185,7 +185,7 @@ describe('arrangements', () => {
   ])('are drawn fairly %s', (_, asked, freedom, most) => {
     const found = arrangements(asked);
     const random = lehmer(7);
-    const draws = 100 * (freedom + 1);
+    const draws = Math.max(4000, 20 * (freedom + 1));
     const seen = new Map<string, number>();
     for (let i = 0; i < draws; i += 1) {
       const key = found.sample(random).join();
@@ -290,6 +290,11 @@ describe('malformed input', () => {
     [{ cells: [a], slots: 1, rules: { noJoins: [['a']] } }, 'pair in noJoins is a; two ids'],
     [{ cells: [a], slots: 1, rules: { loop: 1 } }, 'loop is 1; true or false'],
     [{ cells: [a], slots: 1, mostStates: 0 }, 'mostStates is 0'],
+    [{ cells: [a], slots: 1, rules: { lastStrokeOn: null } }, 'slot in a rule is null; 0 to 0'],
+    [{ cells: [a], slots: 0, rules: { lastStrokeOn: 0 } }, 'slot in a rule is 0; none, where there are no slots'],
+    [{ cells: [{ ...a, times: { most: 2 } }], slots: 1 }, 'limit of "a" is "most"; one of min, max'],
+    [{ cells: [{ ...a, sticking: 'R' }], slots: 1 }, 'sticking of "a" is "R"; a sticking, as parseSticking gives it'],
+    [{ cells: [{ ...a, sticking: {} }], slots: 1 }, 'sticking of "a" is [object Object]'],
   ])('%j throws', (asked, message) => {
     expect(() => arrangements(asked as ArrangeRequest)).toThrow(RangeError);
     expect(() => arrangements(asked as ArrangeRequest)).toThrow(message);
@@ -303,16 +308,33 @@ describe('malformed input', () => {
     expect(() => arrangements({ cells: [{ id: 'a', slots: 2 }], slots: 1 }).sample(Math.random)).toThrow(RangeError);
   });
 
+  it('throws for what is no index, no order and no source of chance', () => {
+    const found = arrangements({ cells: [a], slots: 1 });
+    expect(() => found.at(0 as unknown as bigint)).toThrow('k is 0; a bigint');
+    expect(() => found.indexOf('a' as unknown as string[])).toThrow('order is "a"; a list of ids');
+    expect(() => found.sample(1 as unknown as () => number)).toThrow('random is 1; a source of numbers');
+  });
+
+  it('gives an order even where a source of chance always says the same, instead of hanging', () => {
+    const found = arrangements({ cells: [a, { id: 'b', slots: 2 }], slots: 4 });
+    for (const drawn of [0, 0.5, 0.999]) expect(found.indexOf(found.sample(() => drawn))).toBeGreaterThan(-1n);
+  });
+
   it.each([1, -0.1, NaN])('throws for a source of chance that gives %d, instead of hanging', (drawn) => {
     const found = arrangements({ cells: [a, { id: 'b', slots: 1 }], slots: 3 });
     expect(() => found.sample(() => drawn)).toThrow(RangeError);
   });
 
   it('says so where there are too many states, instead of hanging', () => {
-    const limited = Array.from({ length: 7 }, (_, i) => ({ id: `c${i}`, slots: 1 + i, times: { max: 15 - i } }));
-    expect(() => arrangements({ cells: limited, slots: 256, rules: { first: 'c0' } })).toThrow(
-      'the states are more than',
+    const limited = ['a', 'b'].map((id) => ({ id, slots: 1, times: { max: 2500 } }));
+    expect(() => arrangements({ cells: limited, slots: 4000, rules: { first: 'a' } })).toThrow(
+      'the states are more than 2,000,000',
     );
+  });
+
+  it('says so where a phrase is too long to be looked at slot by slot', () => {
+    const asked = { cells: [{ id: 'a', slots: 1e8 }], slots: 1e8 };
+    expect(() => arrangements({ ...asked, rules: { first: 'a' } })).toThrow('the states are more than 2,000,000');
   });
 
   it('says so sooner where fewer states are allowed, and counts all the same where they are enough', () => {

@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { hands, motions } from '../../src/core/index.ts';
+import { DEFAULT_LIMITS, hands, motions } from '../../src/core/index.ts';
+import { runs } from '../helpers/arbitrary.ts';
 import { timelineOf } from '../helpers/phrases.ts';
 
 const of = (text: string, how = { meter: '4/4', grid: 4 }): ReturnType<typeof timelineOf> =>
@@ -75,7 +77,39 @@ describe('gaps', () => {
     expect(there.ms).toBeCloseTo(154, 9);
   });
 
-  it('throw for no tempo', () => expect(() => hands(of('R'), 0)).toThrow(RangeError));
+  it('bind where a stroke just before narrows the flam', () => {
+    const [bar, how] = [of('R RR lR L'), { limits: { grace: 90 }, flamMs: 30 }];
+    const { bpm } = hands(bar, 60, how).bindsAt.find((b) => b.kind === 'grace')!;
+    expect(bpm).toBeCloseTo(15_000 / 72, 9);
+    expect(hands(bar, bpm, how).limbs.L!.tightest.grace!.ms).toBeCloseTo(90, 9);
+  });
+
+  it('are as short as their limit at the tempo where they bind, whatever it is', () => {
+    const slot = fc.constantFrom('R', 'L', 'lR', 'rL', 'llR', 'rlrL', 'RR', 'LL', 'R+L', 'K', 'KK', '-', 'RL');
+    const bars = fc.array(slot, { minLength: 16, maxLength: 16 });
+    fc.assert(
+      fc.property(bars, fc.boolean(), fc.integer({ min: 0, max: 80 }), (slots, loop, flamMs) => {
+        const bar = of(slots.join(' '));
+        for (const { limb, kind, bpm } of hands(bar, 60, { loop, flamMs }).bindsAt)
+          expect(hands(bar, bpm, { loop, flamMs }).limbs[limb]!.tightest[kind]!.ms).toBeCloseTo(
+            DEFAULT_LIMITS[kind],
+            6,
+          );
+      }),
+      runs(60),
+    );
+  });
+
+  it('are tightest between figures: what is inside one is as wide at every tempo', () => {
+    const { gaps, tightest } = hands(of('llR R L R'), 60).limbs.L!;
+    expect(gaps.map((g) => g.ticks)).toEqual([0, 10080]);
+    expect(tightest.grace!.ticks).toBe(10080);
+  });
+
+  it('throw for no tempo and no limit', () => {
+    expect(() => hands(of('R'), 0)).toThrow(RangeError);
+    expect(() => hands(of('R'), 60, { limits: { single: NaN } })).toThrow('limit of single is NaN; more than 0');
+  });
 });
 
 describe('motions', () => {

@@ -10,7 +10,9 @@ import {
   fit,
   gapsBetween,
   gcd,
+  handSpeed,
   parseSticking,
+  quartersPerMinute,
   resolution,
   sameSpeed,
   saySlot,
@@ -22,6 +24,7 @@ import {
   spread,
   turned,
   turnsOf,
+  type HandWay,
 } from '../../src/core/index.ts';
 
 const slots = fc.integer({ min: 1, max: 64 });
@@ -153,9 +156,22 @@ describe('speed', () => {
     );
   });
 
-  it.each([0, -60, NaN, Infinity])('refuses a tempo of %d', (tempo) =>
-    expect(() => slotMs('4/4', 4, tempo)).toThrow(RangeError),
-  );
+  it.each([0, -60, NaN, Infinity])('refuses a tempo of %d', (tempo) => {
+    expect(() => slotMs('4/4', 4, tempo)).toThrow(RangeError);
+    expect(() => quartersPerMinute('4/4', tempo)).toThrow(RangeError);
+  });
+
+  it('refuses a way to play that does not exist', () =>
+    expect(() => handSpeed('toes' as HandWay, 125)).toThrow('way is "toes"; one of singles'));
+});
+
+describe('what would never end', () => {
+  it.each([
+    ['two rows', () => against(1e9, 1e9 - 1)],
+    ['a spread', () => spread(1e9, 1e9)],
+    ['the starts of a cell', () => cellStarts(1, 1e9)],
+    ['bars of no number', () => evenBars(NaN)],
+  ])('is refused at once: %s', (_, asked) => expect(asked).toThrow(/; a whole number from 1/));
 });
 
 describe('counts as they are typed', () => {

@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { checkPhrase, layPhrase, printSlot, readPhrase, type Lead } from '../../src/core/index.ts';
+import {
+  checkPhrase,
+  layPhrase,
+  perform,
+  printSlot,
+  readPhrase,
+  type Lead,
+  type Phrase,
+  type PhraseRequest,
+  type PhraseTextRequest,
+} from '../../src/core/index.ts';
 import { phraseOf, refusalOf, stickingOf, timelineOf } from '../helpers/phrases.ts';
 
 const FLAM_DRAG = '>lR LL R';
@@ -12,9 +22,9 @@ const in44 = { meter: '4/4', grid: 4 };
 describe('bars that do not add up', () => {
   it.each([
     [times(5), 'stops on 4 &; the a of 4 is empty: 15 of 16 sixteenths'],
-    [times(4), 'stops on 3 a; from beat 4 on 4 sixteenths are empty: 12 of 16 sixteenths'],
-    [times(4, 'lR'), 'stops on 4; from the e of 4 on 3 sixteenths are empty: 13 of 16 sixteenths'],
-    [times(6), 'bar 2: stops on 1 e; from the & of 1 on 14 sixteenths are empty: 2 of 16 sixteenths'],
+    [times(4), 'stops on 3 a; from beat 4 on, 4 sixteenths are empty: 12 of 16 sixteenths'],
+    [times(4, 'lR'), 'stops on 4; from the e of 4 on, 3 sixteenths are empty: 13 of 16 sixteenths'],
+    [times(6), 'bar 2: stops on 1 e; from the & of 1 on, 14 sixteenths are empty: 2 of 16 sixteenths'],
   ])('says where', (cells, message) => expect(refusalOf(cells, in44)).toBe(message));
 
   it('points to the first empty slot', () => {
@@ -55,6 +65,14 @@ describe('bars that do not add up', () => {
   it('throws for a lead that does not exist', () => {
     const cells = [{ id: 'a', sticking: stickingOf('R') }];
     expect(() => layPhrase({ cells, meter: '1/4', grid: 1, lead: 'both' as Lead })).toThrow(RangeError);
+  });
+
+  it('throws for what is no request, no cell and no phrase', () => {
+    for (const wrong of [{}, { cells: null }, { cells: [null] }, { cells: [{ id: 'a' }] }])
+      expect(() => layPhrase({ meter: '1/4', grid: 1, ...wrong } as unknown as PhraseRequest)).toThrow(RangeError);
+    expect(() => layPhrase(undefined as unknown as PhraseRequest)).toThrow('what is asked for is undefined');
+    expect(() => readPhrase({} as unknown as PhraseTextRequest)).toThrow(RangeError);
+    expect(() => perform({ ok: true } as unknown as Phrase)).toThrow('a phrase, as layPhrase gives it');
   });
 });
 

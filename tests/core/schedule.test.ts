@@ -94,6 +94,10 @@ describe('schedule', () => {
     { bpm: 60, swing: 5 },
     { bpm: 60, flamMs: -1 },
     { bpm: 60, flamMs: NaN },
+    { bpm: [{ tick: NaN, bpm: 60 }] },
+    { bpm: [null as unknown as { tick: number; bpm: number }] },
+    { bpm: 60, swing: '2' as unknown as number },
+    { bpm: 60, flamMs: null as unknown as number },
   ])('throws for what cannot be played: %j', (options) => expect(() => schedule(bar, options)).toThrow(RangeError));
 
   it.each([{}, { bpm: '60' }, { bpm: null }])('throws for a tempo that is none: %j', (options) =>

@@ -48,6 +48,10 @@ describe('faults name the place, what was found and what could stand there', () 
     ['Q', 0, '"Q" is not a stroke; R, L, K, H, a rest "-" or a grace note r, l can stand here'],
     ['R 😀', 2, '"😀" is not a stroke'],
     ['R k', 2, 'feet are capitals'],
+    ['>-', 1, '"-" is a rest; R, L, K, H or a grace note r, l can stand here'],
+    ['R+-', 2, '"-" is a rest; R, L, K, H or a grace note r, l can stand here'],
+    ['(-)', 1, '"-" is a rest; R, L, K, H or a grace note r, l can stand here'],
+    ['L >', 2, 'a stroke is missing; R, L, K, H or a grace note r, l can stand here'],
     ['rR', 0, 'the last grace note is played by the hand that is free'],
     ['lrR', 1, 'the last grace note is played by the hand that is free'],
     ['R lK', 3, 'a foot takes no grace note'],
@@ -134,6 +138,7 @@ describe('mirror', () => {
   it('turns the kit round by a map of surfaces', () => {
     const kit = { tom1: 'floor', floor: 'tom1' } as const;
     expect(printSticking(mirror(stickingOf('l@tom1:R@floor L K'), kit))).toBe('r@floor:L@tom1 R K');
+    expect(() => mirror(stickingOf('R@tom1'), { tom1: 'gong' as 'floor' })).toThrow('surface is "gong"; one of snare');
     expect(printSticking(mirror(stickingOf('R K'), { snare: 'hat' }))).toBe('L@hat K');
     expect(printSticking(mirror(stickingOf('R@tom1'), new Map([['tom1', 'floor']])))).toBe('L@floor');
   });

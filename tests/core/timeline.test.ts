@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { perform } from '../../src/core/index.ts';
+import { perform, type OrchestrationRule } from '../../src/core/index.ts';
 import { phraseOf, timelineOf } from '../helpers/phrases.ts';
 
 const triplets = { meter: '4/4', grid: 3 };
@@ -151,5 +151,8 @@ describe('orchestration', () => {
   it('throws for a surface or a test that does not exist', () => {
     expect(() => surfaces({ orchestration: [{ when: { hand: 'R' } as object, to: 'tom1' }] })).toThrow('"hand"');
     expect(() => surfaces({ orchestration: [{ when: {}, to: 'gong' as 'snare' }] })).toThrow(RangeError);
+    expect(() => surfaces({ orchestration: [{ when: { place: 0 }, to: 'tom1' }] })).toThrow('place is 0');
+    expect(() => surfaces({ orchestration: [{ when: {}, to: [] }] })).toThrow('at least one');
+    expect(() => surfaces({ orchestration: [{ to: 'tom1' } as unknown as OrchestrationRule] })).toThrow(RangeError);
   });
 });

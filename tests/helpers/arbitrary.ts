@@ -81,16 +81,19 @@ function withHolds(slots: SlotItem[], coins: boolean[]): Item[] {
   return line;
 }
 
+/** A line of a few kinds of slot, because making each anew takes long; holds where they may stand. */
 const line = (one: Arbitrary<SlotItem>, length: number): Arbitrary<Item[]> =>
   fc
     .tuple(
-      fc.array(one, { minLength: length, maxLength: length }),
-      fc.array(
-        fc.integer({ min: 0, max: 4 }).map((n) => n === 0),
-        { minLength: length, maxLength: length },
-      ),
+      fc.array(one, { minLength: 1, maxLength: Math.min(6, length) }),
+      fc.array(fc.nat({ max: 59 }), { minLength: length, maxLength: length }),
     )
-    .map(([slots, coins]) => withHolds(slots, coins));
+    .map(([kinds, picks]) =>
+      withHolds(
+        picks.map((pick) => kinds[pick % kinds.length]),
+        picks.map((pick) => pick >= 48),
+      ),
+    );
 
 const shortLine = fc.integer({ min: 1, max: 6 }).chain((n) => line(slot, n));
 const count = fc.integer({ min: 1, max: 5 });

@@ -1,9 +1,11 @@
+import { must } from '../check.ts';
 import { checkRequest, needsStickings } from './check.ts';
 import type { Counter } from './counter.ts';
 import { countPlain } from './count-plain.ts';
 import { countByStates } from './count-states.ts';
 import { countByTypes } from './count-types.ts';
 import { hasJoins, joinsOf } from './joins.ts';
+import { MAX_STATES, mostOf } from './limits.ts';
 import { hasPlaces, placesOf } from './places.ts';
 import { profileOf } from './profile.ts';
 import { reasonOf } from './reason.ts';
@@ -35,7 +37,8 @@ function counterOf(request: ArrangeRequest): Counter {
       request.cells.map((cell) => cell.slots),
       request.slots,
     );
-  if (!ordered && tally.size > MANY_USES) return countByTypes(request);
+  // By types a state costs as much as thousands of the others: they are no way round a low limit.
+  if (!ordered && tally.size > MANY_USES && mostOf(request, MAX_STATES) >= MANY_USES) return countByTypes(request);
   return countByStates(statesOf(request, tally));
 }
 
@@ -61,16 +64,18 @@ function arranged(request: ArrangeRequest, counter: Counter): Arrangements {
   return {
     count,
     at: (k) => {
-      if (typeof k !== 'bigint' || k < 0n || k >= count) throw new RangeError(`k is ${k}; 0 to below ${count}`);
+      must(typeof k === 'bigint', 'k', k, 'a bigint');
+      must(k >= 0n && k < count, 'k', k, `0 to below ${count}`);
       return idsOf(nth(counter, cells.length, k));
     },
-    indexOf: (order) =>
-      indexOf(
-        counter,
-        order.map((id) => numbers.get(id) ?? -1),
-      ),
+    indexOf: (order) => {
+      must(Array.isArray(order), 'order', order, 'a list of ids');
+      const path = order.map((id) => numbers.get(id) ?? -1);
+      return indexOf(counter, path);
+    },
     sample: (random) => {
-      if (count === 0n) throw new RangeError(`count is 0; there is nothing to choose from`);
+      must(typeof random === 'function', 'random', random, 'a source of numbers from 0 to below 1');
+      must(count > 0n, 'count', count, 'at least one to choose from');
       return idsOf(nth(counter, cells.length, below(count, random)));
     },
     [Symbol.iterator]: () => each(counter, ids),

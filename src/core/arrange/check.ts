@@ -1,3 +1,4 @@
+import { isObject, must, oneOf, whole } from '../check.ts';
 import { slotCount } from '../sticking/expand.ts';
 import type { ArrangeCell, ArrangeRequest, ArrangeRules } from './types.ts';
 
@@ -9,22 +10,15 @@ const LISTS = ['accentOn', 'noAccentOn', 'noJoins'] as const;
 const SWITCHES = ['withinBars', 'graces', 'loop'] as const;
 const USES = 'a whole number from 0, or the least and the most';
 
-const isObject = (x: unknown): boolean => typeof x === 'object' && x !== null && !Array.isArray(x);
-const whole = (n: unknown, from: number): boolean => Number.isSafeInteger(n) && (n as number) >= from;
-
-function must(holds: boolean, name: string, value: unknown, limit: string): void {
-  if (!holds) throw new RangeError(`${name} is ${typeof value === 'string' ? `"${value}"` : String(value)}; ${limit}`);
-}
-
 /** Refuses what is malformed: RangeError with the value and its limit. */
 export function checkRequest(request: ArrangeRequest): void {
   must(isObject(request), 'what is asked for', request, 'an object of cells and slots');
   const { cells, slots, barSlots, mostStates, rules = {} } = request;
   must(Array.isArray(cells), 'cells', cells, 'a list of cells');
   must(isObject(rules), 'rules', rules, 'an object of rules');
-  must(whole(slots, 0), 'slots', slots, 'a whole number from 0');
-  if (barSlots !== undefined) must(whole(barSlots, 1), 'barSlots', barSlots, 'a whole number from 1');
-  if (mostStates !== undefined) must(whole(mostStates, 1), 'mostStates', mostStates, 'a whole number from 1');
+  whole('slots', slots, 0);
+  if (barSlots !== undefined) whole('barSlots', barSlots, 1);
+  if (mostStates !== undefined) whole('mostStates', mostStates, 1);
   cells.forEach(checkCell);
   const ids = cells.map((c) => c.id);
   const twice = ids.find((id, i) => ids.indexOf(id) !== i);
@@ -36,12 +30,14 @@ export function checkRequest(request: ArrangeRequest): void {
 function checkCell(cell: ArrangeCell): void {
   must(isObject(cell), 'cell', cell, 'an object of id and slots');
   must(typeof cell.id === 'string' && cell.id !== '', 'cell id', cell.id, 'a text that is not empty');
-  must(whole(cell.slots, 1), `slots of "${cell.id}"`, cell.slots, 'a whole number from 1');
+  whole(`slots of "${cell.id}"`, cell.slots, 1);
   const times: unknown = cell.times;
   must(times === undefined || typeof times === 'number' || isObject(times), `times of "${cell.id}"`, times, USES);
+  if (isObject(times))
+    for (const key of Object.keys(times as object)) oneOf(`limit of "${cell.id}"`, key, ['min', 'max']);
   const { min, max } = usesOf(cell);
-  must(whole(min, 0), `least times of "${cell.id}"`, min, 'a whole number from 0');
-  must(max === Infinity || whole(max, 0), `most times of "${cell.id}"`, max, 'a whole number from 0');
+  whole(`least times of "${cell.id}"`, min, 0);
+  if (max !== Infinity) whole(`most times of "${cell.id}"`, max, 0);
   must(min <= max, `least times of "${cell.id}"`, min, `at most ${max}, its most times`);
 }
 
@@ -52,8 +48,7 @@ export function usesOf({ times }: ArrangeCell): { min: number; max: number } {
 }
 
 function checkRules(rules: ArrangeRules, ids: string[], slots: number, barSlots?: number): void {
-  const unknown = Object.keys(rules).find((name) => !RULES.includes(name));
-  must(unknown === undefined, 'rule', unknown, `one of ${RULES.join(', ')}`);
+  for (const name of Object.keys(rules)) oneOf('rule', name, RULES);
   for (const name of LISTS) must(rules[name] === undefined || Array.isArray(rules[name]), name, rules[name], 'a list');
   for (const name of SWITCHES)
     must(rules[name] === undefined || typeof rules[name] === 'boolean', name, rules[name], 'true or false');
@@ -61,13 +56,21 @@ function checkRules(rules: ArrangeRules, ids: string[], slots: number, barSlots?
     must(Array.isArray(pair) && pair.length === 2, 'pair in noJoins', pair, 'two ids');
   const named = [rules.first, rules.last, ...(rules.noJoins ?? []).flat()].filter((id) => id !== undefined);
   for (const id of named) must(ids.includes(id), 'cell in a rule', id, `one of ${ids.join(', ') || 'none'}`);
-  const places = [...(rules.accentOn ?? []), ...(rules.noAccentOn ?? []), ...[rules.lastStrokeOn ?? []].flat()];
-  for (const slot of places) must(whole(slot, 0) && slot < slots, 'slot in a rule', slot, `0 to ${slots - 1}`);
+  const inside = slots > 0 ? `0 to ${slots - 1}` : 'none, where there are no slots';
+  for (const slot of placesIn(rules))
+    must(Number.isInteger(slot) && slot >= 0 && slot < slots, 'slot in a rule', slot, inside);
   if (rules.withinBars)
     must(barSlots !== undefined, 'barSlots', barSlots, 'a whole number, where no cell may cross a bar line');
-  if (rules.maxRun !== undefined) must(whole(rules.maxRun, 1), 'maxRun', rules.maxRun, 'a whole number from 1');
-  if (rules.lead !== undefined) must(LEADS.includes(rules.lead), 'lead', rules.lead, `one of ${LEADS.join(', ')}`);
+  if (rules.maxRun !== undefined) whole('maxRun', rules.maxRun, 1);
+  if (rules.lead !== undefined) oneOf('lead', rules.lead, LEADS);
 }
+
+/** The slots that rules name. */
+const placesIn = ({ accentOn = [], noAccentOn = [], lastStrokeOn }: ArrangeRules): readonly number[] => [
+  ...accentOn,
+  ...noAccentOn,
+  ...(lastStrokeOn === undefined ? [] : [lastStrokeOn]),
+];
 
 /** Whether a rule looks at strokes. */
 export function needsStickings({ accentOn, noAccentOn, lastStrokeOn, maxRun }: ArrangeRules): boolean {
@@ -76,13 +79,11 @@ export function needsStickings({ accentOn, noAccentOn, lastStrokeOn, maxRun }: A
 }
 
 function checkSticking(cell: ArrangeCell, needed: boolean): void {
-  must(
-    !needed || cell.sticking !== undefined,
-    `sticking of "${cell.id}"`,
-    cell.sticking,
-    'a sticking, which a rule needs',
-  );
-  if (cell.sticking === undefined) return;
-  const slots = slotCount(cell.sticking.hands);
+  const { sticking } = cell;
+  const name = `sticking of "${cell.id}"`;
+  must(!needed || sticking !== undefined, name, sticking, 'a sticking, which a rule needs');
+  if (sticking === undefined) return;
+  must(isObject(sticking) && Array.isArray(sticking.hands), name, sticking, 'a sticking, as parseSticking gives it');
+  const slots = slotCount(sticking.hands);
   must(slots === cell.slots, `slots of "${cell.id}"`, cell.slots, `${slots}, as its sticking has`);
 }

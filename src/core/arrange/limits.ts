@@ -7,6 +7,12 @@ export const MAX_RANKED_STATES = 50_000;
 /** The most digits, each of 32 bits, that its numbers may take: 128 MB. */
 export const MAX_DIGITS = 32_000_000;
 
+/** The most slots of a loop. */
+const MAX_LOOP_SLOTS = 4_096;
+
+/** The most sums, states times slots, by which loops are counted. */
+const MAX_LOOP_SUMS = 10_000_000;
+
 /** The limit for a request, which may set itself a lower one. */
 export const mostOf = ({ mostStates = Infinity }: { mostStates?: number }, most: number): number =>
   Math.min(most, mostStates);
@@ -21,3 +27,13 @@ export const tooLarge = (most = MAX_STATES): TooLarge =>
 /** What is said of a problem of too large numbers. */
 export const tooWide = (): TooLarge =>
   new TooLarge(`the numbers take more than ${MAX_DIGITS.toLocaleString('en')} digits; fewer slots can be counted`);
+
+/** Refuses loops that would take too long to be counted. */
+export function checkLoop(slots: number, states: number): void {
+  if (slots > MAX_LOOP_SLOTS)
+    throw new TooLarge(`a loop of ${slots} slots is too long; at most ${MAX_LOOP_SLOTS} can be counted`);
+  if (slots * states > MAX_LOOP_SUMS)
+    throw new TooLarge(
+      `the loops take more than ${MAX_LOOP_SUMS.toLocaleString('en')} sums; fewer cells, slots or limits can be counted`,
+    );
+}

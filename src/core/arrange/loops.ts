@@ -2,6 +2,7 @@ import { arrangements, statesOf } from './arrange.ts';
 import { checkRequest, usesOf } from './check.ts';
 import { countByStates } from './count-states.ts';
 import type { Counter } from './counter.ts';
+import { checkLoop } from './limits.ts';
 import type { ArrangeCell, ArrangeRequest, ArrangeRules, LoopArrangements } from './types.ts';
 
 /** Rules that say what stands where; turning a loop would break them. */
@@ -14,7 +15,7 @@ const OF_PLACE = ['first', 'last', 'accentOn', 'noAccentOn', 'lastStrokeOn', 'wi
  *
  * The joins from the last cell to the first count as all others. Rules that look at places (first, last, accentOn,
  * noAccentOn, lastStrokeOn, withinBars), an alternating lead, which depends on where one begins, and `loop: false` throw
- * RangeError with the name of the rule.
+ * RangeError with the name of the rule; loops of more than 4,096 slots, and of too many states, throw it with the limit.
  * @example
  * loopArrangements({ cells: [{ id: 'a', slots: 1 }, { id: 'b', slots: 2 }], slots: 4 }).count // → 3n
  * [...loopArrangements({ cells: [{ id: 'a', slots: 1, times: 2 }, { id: 'b', slots: 1, times: 2 }], slots: 4 })] // → [['a', 'a', 'b', 'b'], ['a', 'b', 'a', 'b']]
@@ -56,6 +57,7 @@ const isAsked = (rule: unknown): boolean =>
 function countLoops(request: ArrangeRequest): bigint {
   // No cells, and no turns of them: nothing is the one way to fill nothing, where no cell must be used.
   if (request.slots === 0) return arrangements(request).count;
+  checkLoop(request.slots, 0);
   const fixed: bigint[] = [];
   for (const d of divisorsOf(request.slots))
     byCells(partOf(request, d)).forEach((ways, n) => {
@@ -87,7 +89,8 @@ function partOf(request: ArrangeRequest, d: number): ArrangeRequest | undefined 
 /** How many orders there are of each number of cells: forward over the states, each forgotten once it is left. */
 function byCells(request: ArrangeRequest | undefined): bigint[] {
   if (!request) return [];
-  const { cells, next, layers, ends } = statesOf(request);
+  const { cells, size, next, layers, ends } = statesOf(request);
+  checkLoop(request.slots, size);
   const ways = new Map([[0, [1n]]]);
   for (const layer of layers.slice(0, -1))
     for (const state of layer) {

@@ -1,3 +1,5 @@
+import { whole } from '../check.ts';
+
 /**
  * The orders one swap of two neighbouring cells away, by the place of the swap. Each is different from all others and from
  * the order itself; whether they keep to a rule is for `arrangements(…).indexOf` to say.
@@ -40,13 +42,17 @@ function placesIn(from: readonly string[], to: readonly string[]): number[] {
   return places as number[];
 }
 
+/** The most cells of an order from which a chain is made. */
+const MAX_CHAINED = 256;
+
 /**
  * A shortest chain of swaps of neighbouring cells from one order to another, both included. What stands between may break
- * rules that the two keep. Throws RangeError where they are not orders of the same cells.
+ * rules that the two keep. Throws RangeError where they are not orders of the same cells, and for more than 256 of them.
  * @example
  * swapChain(['a', 'b', 'c'], ['c', 'a', 'b']) // → [['a', 'b', 'c'], ['a', 'c', 'b'], ['c', 'a', 'b']]
  */
 export function swapChain(from: readonly string[], to: readonly string[]): string[][] {
+  whole('cells of an order', from.length, 0, MAX_CHAINED);
   placesIn(from, to);
   const chain = [[...from]];
   to.forEach((id, place) => {

@@ -1,3 +1,4 @@
+import { must, oneOf, whole } from '../check.ts';
 import { checkRequest } from './check.ts';
 import type { Counter } from './counter.ts';
 import { countByStates } from './count-states.ts';
@@ -19,8 +20,8 @@ const ORDERS = ['easiest', 'hardest'];
  */
 export function rankArrangements(request: ArrangeRequest, { order, take }: RankOptions): RankedArrangement[] {
   checkRequest(request);
-  if (!ORDERS.includes(order)) throw new RangeError(`order is "${String(order)}"; one of ${ORDERS.join(', ')}`);
-  if (!Number.isSafeInteger(take) || take < 0) throw new RangeError(`take is ${take}; a whole number from 0`);
+  oneOf('order', order, ORDERS);
+  whole('take', take, 0);
   const found: RankedArrangement[] = [];
   if (take === 0) return found;
   const states = order === 'easiest' ? easyStates(request, take) : scoredStates(request, Infinity);
@@ -53,7 +54,7 @@ export function scoreOrder(request: ArrangeRequest, ids: readonly string[]): Han
   let weights = NONE;
   for (const id of ids) {
     const cell = cells.find((one) => one.id === id);
-    if (!cell) throw new RangeError(`id is "${id}"; one of ${cells.map((one) => one.id).join(', ')}`);
+    must(cell !== undefined, 'id', id, `one of ${cells.map((one) => one.id).join(', ')}`);
     const laid = laidOn(memory, scoredCell(cell), rules);
     memory = laid.memory;
     weights = together(weights, laid.weights);

@@ -7,13 +7,15 @@ function list(words: readonly (string | number)[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
 }
 
+const slotsLong = (slots: number): string => `${slots} ${slots === 1 ? 'slot' : 'slots'}`;
+
 /**
  * Why nothing fills the slots: the lengths, the uses, or a rule. Counts again with less asked, so it is found only when
  * someone asks.
  */
 export function reasonOf(request: ArrangeRequest, count: (request: ArrangeRequest) => bigint): string {
   const { cells, slots, rules = {} } = request;
-  if (cells.length === 0) return `there are no cells, and ${slots} slots to fill`;
+  if (cells.length === 0) return `there are no cells, and ${slotsLong(slots)} to fill`;
   const free = cells.map(({ id, slots: length }) => ({ id, slots: length }));
   const lengths = [...new Set(cells.map((c) => c.slots))].sort((a, b) => a - b);
   if (count({ cells: free, slots }) === 0n) return `cells of ${list(lengths)} cannot fill ${slots}`;
@@ -31,8 +33,8 @@ function usesReason({ cells, slots }: ArrangeRequest): string {
   const uses = cells.map((cell) => ({ ...usesOf(cell), slots: cell.slots }));
   const least = uses.reduce((sum, c) => sum + c.min * c.slots, 0);
   const most = uses.reduce((sum, c) => sum + c.max * c.slots, 0);
-  if (least === most) return `the cells make ${least} of ${slots} slots`;
-  if (least > slots) return `the cells make at least ${least} slots, more than ${slots}`;
-  if (most < slots) return `the cells make at most ${most} slots, fewer than ${slots}`;
+  if (least === most) return `the cells make ${least} of ${slotsLong(slots)}`;
+  if (least > slots) return `the cells make at least ${slotsLong(least)}, more than ${slots}`;
+  if (most < slots) return `the cells make at most ${slotsLong(most)}, fewer than ${slots}`;
   return `the cells used as often as allowed cannot fill ${slots}`;
 }

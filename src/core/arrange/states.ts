@@ -33,6 +33,7 @@ export interface States {
  */
 export function explore(request: ArrangeRequest, machine: Machine, most = MAX_STATES): States {
   const { cells, slots } = request;
+  if (slots > MAX_STATES) throw tooLarge();
   const { tally, fits, joins } = machine;
   const lengths = cells.map((cell) => cell.slots);
   const width = cells.length;

@@ -30,7 +30,7 @@ export interface ArrangeRules {
   noJoins?: readonly (readonly [string, string])[];
   /**
    * Most strokes in a row by one hand, over the joins: feet and rests do not break a run, both hands at once lengthen
-   * both runs.
+   * both runs. With `loop`, a hand that plays alone all the way round is in a run without end, which no number allows.
    */
   maxRun?: number;
   /** Whether grace notes count in a run. */
@@ -61,7 +61,7 @@ export interface Arrangements extends Iterable<string[]> {
   at(k: bigint): string[];
   /** Which one this is; -1n where it is none of them. */
   indexOf(ids: readonly string[]): bigint;
-  /** A fair one, by a source of numbers from 0 to below 1. Throws RangeError where there is none. */
+  /** A fair one, by a fair source of numbers from 0 to below 1. Throws RangeError where there is none. */
   sample(random: () => number): string[];
   /** Why there is none, where the count is 0n. */
   readonly reason?: string;
@@ -77,7 +77,10 @@ export interface LoopArrangements extends Iterable<string[]> {
 
 /** What an order asks of the hands, under the rule of lead and, with `loop`, round its seam. */
 export interface HandScore {
-  /** Longest run of one hand, grace notes counted; feet and rests do not break it, both hands at once lengthen both. */
+  /**
+   * Longest run of one hand, grace notes counted; feet and rests do not break it, both hands at once lengthen both. One
+   * that never ends in a loop is counted once round.
+   */
   run: number;
   /**
    * Joins at which one hand goes on: neighbouring moments of the hands' line, grace notes counted, that belong to different

@@ -1,3 +1,4 @@
+import { must } from '../check.ts';
 import type { Counter } from './counter.ts';
 
 /** The cells of the k-th order, by index. */
@@ -67,22 +68,31 @@ export function* each<T>(
   }
 }
 
-/** So many random bits; a source that leaves 0 to below 1 would never let a draw end. */
 function bitsOf(random: () => number, bits: number): bigint {
   const drawn = random();
-  if (!(drawn >= 0 && drawn < 1)) throw new RangeError(`random gave ${drawn}; 0 to below 1`);
+  must(typeof drawn === 'number' && drawn >= 0 && drawn < 1, 'a number of random', drawn, '0 to below 1');
   return BigInt(Math.floor(drawn * 2 ** bits));
 }
 
-/** A fair number below a limit: as many random bits as it has, drawn again until they are below it. */
+function draw(random: () => number, bits: number): bigint {
+  let drawn = 0n;
+  for (let got = 0; got < bits; got += 16) {
+    const take = Math.min(16, bits - got);
+    drawn = (drawn << BigInt(take)) | bitsOf(random, take);
+  }
+  return drawn;
+}
+
+/** A fair source is below the limit at least every other time: one that never is in so many draws always says the same. */
+const DRAWS = 128;
+
+/**
+ * A fair number below a limit: as many random bits as it has, drawn again until they are below it. A source that always
+ * says the same would be asked for ever, so what it says last is brought below the limit.
+ */
 export function below(limit: bigint, random: () => number): bigint {
   const bits = (limit - 1n).toString(2).length;
-  for (;;) {
-    let drawn = 0n;
-    for (let got = 0; got < bits; got += 16) {
-      const take = Math.min(16, bits - got);
-      drawn = (drawn << BigInt(take)) | bitsOf(random, take);
-    }
-    if (drawn < limit) return drawn;
-  }
+  let drawn = draw(random, bits);
+  for (let n = 1; n < DRAWS && drawn >= limit; n += 1) drawn = draw(random, bits);
+  return drawn % limit;
 }

@@ -1,7 +1,9 @@
+import { above0 } from '../check.ts';
 import { DEFAULT_FLAM_MS } from '../timeline/schedule.ts';
-import { TICKS_PER_QUARTER, type Bpm, type Milliseconds } from '../time/units.ts';
+import type { Bpm, Milliseconds } from '../time/units.ts';
 import type { Hand, Limb } from '../sticking/types.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
+import { bindingTempo } from './binds.ts';
 import { gapsOf, type Gap, type GapKind, type GapOptions } from './gaps.ts';
 import { motions, type Motion } from './motion.ts';
 
@@ -14,7 +16,7 @@ export type Limits = Record<GapKind, Milliseconds>;
  */
 export const DEFAULT_LIMITS: Limits = { single: 154, rebound: 55, grace: 90, foot: 160, doubleFoot: 90 };
 
-/** A run of strokes by one hand, feet and rests not counting. */
+/** A run of strokes by one hand, feet and rests not counting; one that never ends in a loop is counted once round. */
 export interface Run {
   length: number;
   /** Ids of its first and last stroke. */
@@ -31,7 +33,7 @@ export interface LimbReport {
   longestRun?: Run;
   /** The same with grace notes counted. */
   longestRunWithGraces?: Run;
-  /** The tightest gap of each kind there is. */
+  /** The tightest gap of each kind there is; grace notes of one figure are apart by its width, whatever the tempo. */
   tightest: Partial<Record<GapKind, Gap>>;
 }
 
@@ -57,16 +59,18 @@ const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
 
 /**
  * For each limb its gaps in slots and, at a tempo, in milliseconds; longest run, tightest gap of each kind and where; and
- * the tempo at which given limits bind. Throws RangeError for a tempo of 0 or less.
+ * the tempo at which given limits bind. Throws RangeError for a tempo or a limit of 0 or less.
  * @example
  * hands(timeline, 90).limbs.L.longestRun.length // → 2
  */
 export function hands(timeline: Timeline, bpm: Bpm, options: HandsOptions = {}): HandsReport {
   const { flamMs = DEFAULT_FLAM_MS, loop = false } = options;
   const limits = { ...DEFAULT_LIMITS, ...options.limits };
+  for (const [kind, limit] of Object.entries(limits)) above0(`limit of ${kind}`, limit);
   const used = LIMBS.filter((limb) => timeline.strokes.some((s) => s.limb === limb));
   const reports = used.map((limb) => [limb, report(timeline, limb, { bpm, flamMs, loop })] as const);
-  const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, bpm));
+  const tempoOf = bindingTempo(timeline, { flamMs, loop });
+  const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, tempoOf));
   const sorted = [...bindsAt].sort((a, b) => a.bpm - b.bpm);
   return {
     limbs: Object.fromEntries(reports),
@@ -81,7 +85,7 @@ function report(timeline: Timeline, limb: Limb, options: Required<GapOptions>): 
   const gaps = gapsOf(timeline, limb, options);
   const graces = own.filter((s) => s.kind === 'grace').length;
   const tightest: Partial<Record<GapKind, Gap>> = {};
-  for (const gap of gaps) if (gap.ms < (tightest[gap.kind]?.ms ?? Infinity)) tightest[gap.kind] = gap;
+  for (const gap of gaps) if (gap.ticks > 0 && gap.ms < (tightest[gap.kind]?.ms ?? Infinity)) tightest[gap.kind] = gap;
   const runs = limb === 'R' || limb === 'L' ? longestRuns(timeline, limb, options.loop) : {};
   return { strokes: own.length - graces, graces, gaps, tightest, ...runs };
 }
@@ -128,24 +132,18 @@ function longest(line: Stroke[][], hand: Hand, loop: boolean): Run | undefined {
 }
 
 /** For each kind of gap a limb has, the tempo above which the first of them is shorter than the limit. */
-function binding(limb: Limb, gaps: Gap[], limits: Limits, bpm: Bpm): HandsReport['bindsAt'] {
+function binding(
+  limb: Limb,
+  gaps: Gap[],
+  limits: Limits,
+  tempoOf: (gap: Gap, limit: Milliseconds) => Bpm,
+): HandsReport['bindsAt'] {
   const kinds = [...new Set(gaps.map((g) => g.kind))];
   return kinds.flatMap((kind) => {
     const all = gaps
       .filter((g) => g.kind === kind)
-      .map((gap) => ({ limb, kind, gap, bpm: bindsAt(gap, limits[kind], bpm) }));
+      .map((gap) => ({ limb, kind, gap, bpm: tempoOf(gap, limits[kind]) }));
     const first = all.reduce((a, b) => (b.bpm < a.bpm ? b : a));
     return first.bpm < Infinity ? [first] : [];
   });
-}
-
-const msAt = (ticks: number, bpm: Bpm): Milliseconds => (ticks * 60_000) / (bpm * TICKS_PER_QUARTER);
-
-/**
- * The tempo at which one gap is as short as the limit. A grace note stands its width before its primary whatever the
- * tempo, so that part of a gap does not shrink with the rest.
- */
-function bindsAt(gap: Gap, limit: Milliseconds, bpm: Bpm): Bpm {
-  const fixed = gap.ms - msAt(gap.ticks, bpm);
-  return limit > fixed && gap.ticks > 0 ? msAt(gap.ticks, 1) / (limit - fixed) : Infinity;
 }

@@ -1,7 +1,8 @@
+import { whole } from '../check.ts';
+import { LIMITS } from '../sticking/check-lines.ts';
 import { MAX_GRID, MAX_UPPER, meterOf } from '../time/meter.ts';
 import { gcd } from '../time/resolution.ts';
 import type { Grid, MeterText, SlotIndex } from '../time/units.ts';
-import { whole } from './check.ts';
 
 /** Two even rows over one stretch. */
 export interface Against {
@@ -16,13 +17,14 @@ export interface Against {
 const row = (count: number, slots: number): SlotIndex[] => Array.from({ length: count }, (_, i) => (i * slots) / count);
 
 /**
- * So many against so many, on the coarsest grid that holds both. Throws RangeError for what is no whole number from 1.
+ * So many against so many, on the coarsest grid that holds both. Throws RangeError for what is no whole number from 1 to
+ * the slots that a bar may have.
  * @example
  * against(4, 3).onsets // → [0, 3, 4, 6, 8, 9]
  */
 export function against(a: number, b: number): Against {
-  whole('a', a, 1);
-  whole('b', b, 1);
+  whole('a', a, 1, LIMITS.barSlots);
+  whole('b', b, 1, LIMITS.barSlots);
   const slots = (a * b) / gcd(a, b);
   const [first, second] = [row(a, slots), row(b, slots)];
   const onsets = [...new Set([...first, ...second])].sort((x, y) => x - y);
@@ -70,6 +72,7 @@ export function barOfBeats(slots: number, beats: number): EvenBar | undefined {
  * evenBars(13) // → [{ meter: '13/8', grid: 1 }]
  */
 export function evenBars(slots: number): EvenBar[] {
+  whole('slots', slots, 1);
   const bars = [4, 2, 3, 6, 8, 5, 7].map((grid) => slots % grid === 0 && barOfBeats(slots, slots / grid));
   const eighths = slots <= MAX_UPPER ? [barOfEighths(slots)] : [];
   return [...bars.filter((bar) => bar !== false && bar !== undefined), ...eighths];

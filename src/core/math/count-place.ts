@@ -28,8 +28,8 @@ export function slotOfCount(
   const expected = ofBeat.length ? ofBeat.join(', ') : `a beat from 1 to ${beats[beats.length - 1]}`;
   const message = ofBeat.length
     ? `beat ${beat} has ${expected}`
-    : `“${text.trim()}” is no count here: the beats are 1 to ${beats[beats.length - 1]}`;
-  return refuse(0, text.trim(), expected, message);
+    : `${text.trim() ? `“${text.trim()}”` : 'nothing'} is no count here: the beats are 1 to ${beats[beats.length - 1]}`;
+  return refuse(0, text.trim() || 'nothing', expected, message);
 }
 
 function typedCount(text: string): { beat: string; syllable: string } {

@@ -1,6 +1,7 @@
+import { whole } from '../check.ts';
+import { LIMITS } from '../sticking/check-lines.ts';
 import { resolution } from '../time/resolution.ts';
 import type { SlotIndex } from '../time/units.ts';
-import { whole } from './check.ts';
 
 /** How often a cell goes into a stretch, and what is left of it. */
 export interface Fit {
@@ -41,12 +42,14 @@ export function placeOf(slot: SlotIndex, barSlots: number): Place {
 }
 
 /**
- * Where every cell starts when one is laid end to end until it starts on beat 1 again.
+ * Where every cell starts when one is laid end to end until it starts on beat 1 again. Throws RangeError for what is no
+ * whole number of slots, and for a bar of more slots than a sticking may have.
  * @example
  * cellStarts(3, 16)[6] // → { bar: 2, slot: 2 }
  * cellStarts(3, 16).length // → 16
  */
 export function cellStarts(cellSlots: number, barSlots: number): Place[] {
+  whole('barSlots', barSlots, 1, LIMITS.slots);
   const { cells } = resolution(cellSlots, barSlots);
   return Array.from({ length: cells }, (_, cell) => placeOf(cell * cellSlots, barSlots));
 }

@@ -1,6 +1,6 @@
-import { meterOf } from '../time/meter.ts';
+import { above0, oneOf } from '../check.ts';
+import { checkGrid, meterOf } from '../time/meter.ts';
 import type { Grid, MeterText, Milliseconds } from '../time/units.ts';
-import { above0, whole } from './check.ts';
 
 /**
  * How the hands share the slots: hand to hand; by turns of two strokes, a slot each; by turns, two strokes in each slot;
@@ -23,6 +23,11 @@ const WAYS: Record<HandWay, Way> = {
   'one-hand': { turn: 1, strokes: 1 },
 };
 
+function wayOf(way: HandWay): Way {
+  oneOf('way', way, Object.keys(WAYS));
+  return WAYS[way];
+}
+
 /** What a tempo asks of one hand. */
 export interface HandSpeed {
   /** Strokes a second, rebounds counted. */
@@ -43,12 +48,12 @@ export interface HandSpeed {
  */
 export function slotMs(meter: MeterText, grid: Grid, tempo: number): Milliseconds {
   above0('tempo', tempo);
-  whole('grid', grid, 1, 8);
   return 60_000 / (tempo * slotsPerTempoBeat(meter, grid));
 }
 
 /** Slots to a beat of the tempo. */
 function slotsPerTempoBeat(meter: MeterText, grid: Grid): number {
+  checkGrid(grid);
   const { compound, lower } = meterOf(meter);
   return compound ? grid : (grid * lower) / 4;
 }
@@ -71,7 +76,7 @@ export function thirtySecondMs(meter: MeterText, tempo: number): Milliseconds {
  */
 export function handSpeed(way: HandWay, slot: Milliseconds): HandSpeed {
   above0('slot', slot);
-  const { turn, strokes, rebound } = WAYS[way];
+  const { turn, strokes, rebound } = wayOf(way);
   const turnMs = turn * slot;
   return {
     strokes: (1000 * strokes) / turnMs,
@@ -88,7 +93,7 @@ export function handSpeed(way: HandWay, slot: Milliseconds): HandSpeed {
  */
 export function tempoAtTurns(meter: MeterText, grid: Grid, way: HandWay, turns: number): number {
   above0('turns', turns);
-  return (60 * turns * WAYS[way].turn) / slotsPerTempoBeat(meter, grid);
+  return (60 * turns * wayOf(way).turn) / slotsPerTempoBeat(meter, grid);
 }
 
 /**
@@ -98,7 +103,7 @@ export function tempoAtTurns(meter: MeterText, grid: Grid, way: HandWay, turns: 
  */
 export function tempoAtRebound(meter: MeterText, grid: Grid, way: HandWay, ms: Milliseconds): number | undefined {
   above0('ms', ms);
-  const { rebound } = WAYS[way];
+  const { rebound } = wayOf(way);
   return rebound && (60_000 * rebound) / (ms * slotsPerTempoBeat(meter, grid));
 }
 
@@ -109,7 +114,7 @@ export function tempoAtRebound(meter: MeterText, grid: Grid, way: HandWay, ms: M
  */
 export function sameSpeed(tempo: number, grid: Grid, other: Grid): number {
   above0('tempo', tempo);
-  whole('grid', grid, 1, 8);
-  whole('other', other, 1, 8);
+  checkGrid(grid);
+  checkGrid(other);
   return (tempo * grid) / other;
 }

@@ -1,17 +1,18 @@
+import { whole } from '../check.ts';
+import { LIMITS } from '../sticking/check-lines.ts';
 import { gcd } from '../time/resolution.ts';
 import type { SlotIndex } from '../time/units.ts';
-import { whole } from './check.ts';
 
 /**
  * So many accents over so many slots as evenly as whole slots allow: each falls on the first slot at or after its exact
  * place, so that gaps differ by at most one and the longer ones come first where that is possible. Up to a turn they are
  * those of G. Toussaint, The Euclidean Algorithm Generates Traditional Musical Rhythms (BRIDGES 2005). Throws RangeError
- * for fewer than one accent or more accents than slots.
+ * for fewer than one accent or more accents than slots, and for more slots than a sticking may have.
  * @example
  * spread(3, 8) // → [0, 3, 6]
  */
 export function spread(accents: number, slots: number): SlotIndex[] {
-  whole('slots', slots, 1);
+  whole('slots', slots, 1, LIMITS.slots);
   whole('accents', accents, 1, slots);
   return Array.from({ length: accents }, (_, i) => Math.ceil((i * slots) / accents));
 }

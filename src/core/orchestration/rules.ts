@@ -1,3 +1,4 @@
+import { isObject, must, oneOf, whole } from '../check.ts';
 import { SURFACES, type Surface } from '../sticking/surfaces.ts';
 import type { Limb } from '../sticking/types.ts';
 import type { Stroke } from '../timeline/types.ts';
@@ -71,16 +72,22 @@ function cellPlaces(strokes: Stroke[]): Map<string, CellPlace> {
 
 const TESTS = ['grace', 'flammed', 'accent', 'ghost', 'diddle', 'tap', 'limb', 'place'];
 
-function checkRule({ when, to }: OrchestrationRule): void {
-  const unknown = Object.keys(when).find((key) => !TESTS.includes(key));
-  if (unknown !== undefined) throw new RangeError(`a rule asks for "${unknown}"; one of ${TESTS.join(', ')}`);
-  const wrong = [to].flat().find((surface) => !SURFACES.includes(surface));
-  if (wrong !== undefined) throw new RangeError(`surface is "${wrong}"; one of ${SURFACES.join(', ')}`);
-  if ([to].flat().length === 0) throw new RangeError('a rule names no surface; at least one');
+const PLACES = ['first', 'last'];
+
+function checkRule(rule: OrchestrationRule): void {
+  must(isObject(rule) && isObject(rule.when), 'rule', rule, 'what a stroke must be and where it goes');
+  const { when, to } = rule;
+  for (const key of Object.keys(when)) oneOf('what a rule asks for', key, TESTS);
+  if (typeof when.place === 'number') whole('place', when.place, 1);
+  else if (when.place !== undefined) oneOf('place', when.place, PLACES);
+  const surfaces = [to].flat();
+  must(surfaces.length > 0, 'surfaces of a rule', 'none', 'at least one');
+  for (const surface of surfaces) oneOf('surface', surface, SURFACES);
 }
 
 /** Moves strokes by rules; written surfaces stay, and the last rule that fits wins. Throws RangeError for no surface. */
 export function applyOrchestration(placed: Placed[], rules: readonly OrchestrationRule[]): Stroke[] {
+  must(Array.isArray(rules), 'orchestration', rules, 'a list of rules');
   rules.forEach(checkRule);
   const places = cellPlaces(placed.map((p) => p.stroke));
   const turns = rules.map(() => 0);

@@ -1,3 +1,4 @@
+import { isObject, must, oneOf } from '../check.ts';
 import type { Fault, Result } from '../fault.ts';
 import { expand, slotsOnly, type FlatItem } from '../sticking/expand.ts';
 import { LIMITS } from '../sticking/check-lines.ts';
@@ -39,15 +40,16 @@ const NO_RULER = 'a meter and a grid, or a head such as [4/4:4]';
 
 /**
  * Lays cells one after another over whole bars, or says what does not add up. The fault's `at` is a slot of the phrase.
- * Throws RangeError for a lead or a fill that does not exist.
+ * Throws RangeError for a lead or a fill that does not exist, and for what are no cells.
  * @example
  * layPhrase({ cells: [{ id: 'flam-drag', sticking }], meter: '3/4', grid: 1 }).ok // → true
  * layPhrase({ cells: [{ id: 'flam-drag', sticking }], meter: '2/4', grid: 2 }).fault.message // → 'stops on 2; the & of 2 is empty: 3 of 4 eighths'
  */
 export function layPhrase(request: PhraseRequest): Result<'phrase', Phrase> {
+  checkCells(request);
   const { cells, lead = 'written', fill = 'exact', pickup = 0 } = request;
-  if (!LEADS.includes(lead)) throw new RangeError(`lead is "${lead}"; one of ${LEADS.join(', ')}`);
-  if (!FILLS.includes(fill)) throw new RangeError(`fill is "${fill}"; one of ${FILLS.join(', ')}`);
+  oneOf('lead', lead, LEADS);
+  oneOf('fill', fill, FILLS);
   try {
     const walk: Walk = { phrase: { bars: [], slots: [], cells: [], pickup }, tick: 0, filled: 0 };
     walk.ruler = givenRuler(request);
@@ -58,6 +60,17 @@ export function layPhrase(request: PhraseRequest): Result<'phrase', Phrase> {
     if (thrown instanceof Refusal) return { ok: false, fault: thrown.fault };
     throw thrown;
   }
+}
+
+function checkCells(request: PhraseRequest): void {
+  must(
+    isObject(request) && Array.isArray(request.cells),
+    'what is asked for',
+    request,
+    'an object with a list of cells',
+  );
+  for (const cell of request.cells)
+    must(isObject(cell) && Array.isArray(cell.sticking?.hands), 'cell', cell, 'an id and a sticking');
 }
 
 function givenRuler({ meter, grid }: PhraseRequest): Ruler | undefined {
@@ -224,13 +237,11 @@ function finish(walk: Walk, fill: 'exact' | 'rests'): void {
 }
 
 function padRests(walk: Walk): void {
-  const { slots, cells } = walk.phrase;
-  const laid = cells.length;
+  const { slots } = walk.phrase;
   while (walk.filled > 0) {
     laySlot(walk, { kind: 'slot', parts: [[]] }, undefined);
     slots[slots.length - 1].cell = -1;
   }
-  cells.length = laid;
 }
 
 /** `stops on 4 &; the a of 4 is empty: 15 of 16 sixteenths` */
@@ -241,7 +252,7 @@ function refuseUnfinished(walk: Walk): never {
   const left = bar.slots - walk.filled;
   const { many } = names(walk);
   const empty =
-    left === 1 ? `${sayCount(all[next])} is empty` : `from ${sayCount(all[next])} on ${left} ${many} are empty`;
+    left === 1 ? `${sayCount(all[next])} is empty` : `from ${sayCount(all[next])} on, ${left} ${many} are empty`;
   throw new Refusal(
     here(walk),
     `${walk.filled} of ${bar.slots} ${many}`,

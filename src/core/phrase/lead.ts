@@ -14,7 +14,7 @@ export interface LedCell {
 export interface CellHands {
   /** Main hand strokes: feet and single leftovers do not turn the lead. */
   strokes: number;
-  /** The hand that leads it as written; nobody where both hands strike. */
+  /** The hand that leads it as written: the first that strikes alone; nobody where both always strike together. */
   first?: Hand;
   /** The hand that plays last as written; nobody alone where both do. */
   last?: Hand;

@@ -1,3 +1,4 @@
+import { isObject, must } from '../check.ts';
 import type { Fault } from '../fault.ts';
 import { cellsOf } from '../sticking/cells.ts';
 import { parseSticking } from '../sticking/parse.ts';
@@ -28,6 +29,12 @@ export interface PhraseFault extends Fault {
 export function readPhrase(
   request: PhraseTextRequest,
 ): { ok: true; phrase: Phrase } | { ok: false; fault: PhraseFault } {
+  must(
+    isObject(request) && Array.isArray(request.cells),
+    'what is asked for',
+    request,
+    'an object with a list of cells',
+  );
   const cells: Cell[] = [];
   for (const [index, { id, text }] of request.cells.entries()) {
     const read = parseSticking(text);

@@ -18,7 +18,7 @@ export interface PhraseRequest {
   /** Slots a beat; left out where the text begins with a head. */
   grid?: Grid;
   lead?: Lead;
-  /** Slots before bar 1. */
+  /** Slots before bar 1, at most a bar of them. */
   pickup?: number;
   /** `rests` pads an unfinished bar, for drawing. */
   fill?: 'exact' | 'rests';

@@ -1,3 +1,4 @@
+import { whole } from '../check.ts';
 import { refuse, type Result } from '../fault.ts';
 import { chanceOf, type Chance } from './random.ts';
 
@@ -57,16 +58,16 @@ export function printPuzzleAddress(seed: number): string {
 
 /** Throws RangeError for what is no number of a puzzle. */
 export function checkSeed(seed: number): void {
-  if (!Number.isInteger(seed) || seed < 1 || seed > MAX_SEED)
-    throw new RangeError(`seed is ${seed}; a whole number from 1 to ${MAX_SEED}`);
+  whole('seed', seed, 1, MAX_SEED);
 }
 
 /**
- * How hard a puzzle is meant to be stands in its number.
+ * How hard a puzzle is meant to be stands in its number. Throws RangeError for what is no number of a puzzle.
  * @example
  * levelOf(4182) // → 3
  */
 export function levelOf(seed: number): Level {
+  checkSeed(seed);
   return LEVELS[seed % LEVELS.length];
 }
 
@@ -95,11 +96,15 @@ export interface Day {
 }
 
 /**
- * The puzzle of a day: the same number for everyone who has that date, without any server.
+ * The puzzle of a day: the same number for everyone who has that date, without any server. Throws RangeError for what is no
+ * day of a month.
  * @example
  * dailyPuzzle({ year: 2026, month: 11, day: 25 }) // → { kind: 'start', seed: 20261125 }
  */
 export function dailyPuzzle({ year, month, day }: Day): { kind: PuzzleKind; seed: number } {
+  whole('year', year, 1, 9999);
+  whole('month', month, 1, 12);
+  whole('day', day, 1, 31);
   const kind = PUZZLE_KINDS[(month * 31 + day) % PUZZLE_KINDS.length];
   return { kind, seed: (year * 100 + month) * 100 + day };
 }

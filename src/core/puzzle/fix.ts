@@ -1,3 +1,4 @@
+import { whole } from '../check.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Lead } from '../phrase/types.ts';
 import { parseSticking } from '../sticking/parse.ts';
@@ -127,7 +128,7 @@ export function holds(asked: FixRule, strokes: readonly string[]): boolean {
 
 /** The answer is the slot of a stroke; it is right if the rule holds once that stroke is mended. */
 export function gradeFix(puzzle: FixPuzzle, slot: SlotIndex): Grade {
-  if (!(slot in puzzle.strokes)) throw new RangeError(`slot is ${slot}; 0 to ${puzzle.strokes.length - 1}`);
+  whole('slot', slot, 0, puzzle.strokes.length - 1);
   const after = mended(puzzle.strokes, slot, puzzle.asked);
   return holds(puzzle.asked, after)
     ? { right: true, wrongs: [] }

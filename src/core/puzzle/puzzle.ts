@@ -1,3 +1,4 @@
+import { must, oneOf } from '../check.ts';
 import type { PuzzleKind } from './address.ts';
 import { makeEar } from './ear.ts';
 import { makeFill } from './fill.ts';
@@ -26,7 +27,7 @@ const MAKERS: { [K in PuzzleKind]: (seed: number) => Puzzle & { kind: K } } = {
  * makePuzzle('resolves', 4182).bars // → 5
  */
 export function makePuzzle<K extends PuzzleKind>(kind: K, seed: number): Puzzle & { kind: K } {
-  if (!Object.hasOwn(MAKERS, kind)) throw new RangeError(`kind is "${kind}"; one of ${Object.keys(MAKERS).join(', ')}`);
+  oneOf('kind', kind, Object.keys(MAKERS));
   return MAKERS[kind](seed);
 }
 
@@ -34,15 +35,17 @@ export function makePuzzle<K extends PuzzleKind>(kind: K, seed: number): Puzzle 
 export type Answer = readonly string[] | number;
 
 /**
- * Grades an answer by what the puzzle asks for. Throws RangeError for an answer of another kind of puzzle.
+ * Grades an answer by what the puzzle asks for. Throws RangeError for an answer of another kind of puzzle, and for a number
+ * that cannot be chosen.
  * @example
  * gradePuzzle(makePuzzle('resolves', 4182), 3).right // → false
  */
 export function gradePuzzle(puzzle: Puzzle, answer: Answer): Grade {
-  if (typeof answer !== 'number') {
-    if ('shelf' in puzzle) return gradeLaid(puzzle, answer);
-    throw new RangeError(`answer is a list of cells; a puzzle of kind "${puzzle.kind}" takes a number`);
+  if ('shelf' in puzzle) {
+    must(Array.isArray(answer), 'answer', answer, `the ids of cells, as a puzzle of kind "${puzzle.kind}" takes them`);
+    return gradeLaid(puzzle, answer);
   }
+  must(typeof answer === 'number', 'answer', answer, `a number, as a puzzle of kind "${puzzle.kind}" takes it`);
   switch (puzzle.kind) {
     case 'start':
       return gradeStart(puzzle, answer);
@@ -51,9 +54,7 @@ export function gradePuzzle(puzzle: Puzzle, answer: Answer): Grade {
     case 'resolves':
       return gradeResolves(puzzle, answer);
     case 'which':
-      return gradeWhich(puzzle, answer === 1 ? 1 : 2);
-    default:
-      throw new RangeError(`answer is ${answer}; a puzzle of kind "${puzzle.kind}" takes the ids of cells`);
+      return gradeWhich(puzzle, answer);
   }
 }
 

@@ -1,3 +1,4 @@
+import { whole } from '../check.ts';
 import { resolution } from '../time/resolution.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText } from '../time/units.ts';
@@ -64,7 +65,7 @@ function fitting({ cells, answers: [least, most] }: Plan, barSlots: number): Puz
 
 /** The answer is a number of bars. Throws RangeError for what is none. */
 export function gradeResolves({ cell, barSlots, bars }: ResolvesPuzzle, given: number): Grade {
-  if (!Number.isSafeInteger(given) || given < 1) throw new RangeError(`bars is ${given}; a whole number from 1`);
+  whole('bars', given, 1);
   if (given === bars) return { right: true, wrongs: [] };
   if (given % bars === 0) return { right: false, wrongs: [{ wrong: 'home-sooner', bars: given }] };
   const slots = given * barSlots;

@@ -1,3 +1,4 @@
+import { whole } from '../check.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Grid, MeterText, SlotIndex } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
@@ -82,8 +83,12 @@ function laid(facts: Facts, line: Pick<StartPuzzle, 'cells' | 'pickup' | 'ask'>)
   return { kind: 'start', ...facts, ...line, starts, difficulty: difficultyOf(counted, facts.grid) };
 }
 
-/** The answer is a slot of the bar the cell starts in. `by` is how far off it is, in slots: below 0 it is too early. */
-export function gradeStart({ starts, ask }: StartPuzzle, slot: SlotIndex): Grade {
+/**
+ * The answer is a slot of the bar the cell starts in. `by` is how far off it is, in slots: below 0 it is too early. Throws
+ * RangeError for what is no slot of the bar.
+ */
+export function gradeStart({ starts, ask, barSlots }: StartPuzzle, slot: SlotIndex): Grade {
+  whole('slot', slot, 0, barSlots - 1);
   const by = slot - starts[ask].slot;
   return by === 0 ? { right: true, wrongs: [] } : { right: false, wrongs: [{ wrong: 'start', given: slot, by }] };
 }

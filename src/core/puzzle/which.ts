@@ -1,3 +1,4 @@
+import { whole } from '../check.ts';
 import { slotsOf } from '../time/meter.ts';
 import type { Bpm, Grid, MeterText, Milliseconds } from '../time/units.ts';
 import { levelOf, puzzleChance, type Level } from './address.ts';
@@ -108,7 +109,8 @@ function leadsApart(chance: Chance): Asked {
 type Ask = (chance: Chance, plan: Plan) => Asked;
 const ASKS: readonly Ask[] = [cellsApart, widthsApart, leadsApart];
 
-/** The answer is 1 or 2. */
-export function gradeWhich({ answer }: WhichPuzzle, given: 1 | 2): Grade {
+/** The answer is 1 or 2. Throws RangeError for any other. */
+export function gradeWhich({ answer }: WhichPuzzle, given: number): Grade {
+  whole('answer', given, 1, 2);
   return given === answer ? { right: true, wrongs: [] } : { right: false, wrongs: [{ wrong: 'other' }] };
 }

@@ -109,10 +109,11 @@ function checkBarLine(reader: Reader, walk: Walk, at: number): number {
 function checkBarEnd(reader: Reader, walk: Walk, at: number, found: string, what: string): void {
   const left = over(walk);
   if (!walk.head || left === 0) return;
-  const { many } = slotNames(walk.head.meter, walk.head.grid);
+  const { one, many } = slotNames(walk.head.meter, walk.head.grid);
+  const more = barSlots(walk.head) - left;
   reader.refuse(
     `${what} at a bar's end; here ${left === 1 ? 'is' : 'are'} ${left} of ${barSlots(walk.head)} ${many}`,
-    `${barSlots(walk.head) - left} more ${many}`,
+    `${more} more ${more === 1 ? one : many}`,
     at,
     found,
   );

@@ -1,3 +1,5 @@
+import { oneOf } from '../check.ts';
+import { SURFACES } from './surfaces.ts';
 import type { Chord, Grace, Hand, Item, Limb, Sticking, StrokeText } from './types.ts';
 import type { Surface } from './surfaces.ts';
 
@@ -44,11 +46,13 @@ function mirrorItem(item: Item, kit: KitMap): Item {
 
 /**
  * The sticking for the other lead: hands exchanged, grace notes with them; surfaces stay, unless a map of the kit is given.
+ * Throws RangeError for a map to what is no surface.
  * @example
  * printSticking(mirror(parseSticking('>lR LL R').sticking)) // → '>rL RR L'
  */
 export function mirror(sticking: Sticking, kit: Kit = {}): Sticking {
   const map: KitMap = kit instanceof Map ? Object.fromEntries(kit) : kit;
+  for (const surface of Object.values(map)) oneOf('surface', surface, SURFACES);
   const turn = (items: Item[]): Item[] => items.map((item) => mirrorItem(item, map));
   return { hands: turn(sticking.hands), ...(sticking.feet ? { feet: turn(sticking.feet) } : {}) };
 }

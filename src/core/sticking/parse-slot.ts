@@ -3,6 +3,8 @@ import { isSpace, type Reader } from './reader.ts';
 import { sortChord } from './mirror.ts';
 import type { Chord, Grace, Hand, HoldItem, Limb, SlotItem, StrokeText } from './types.ts';
 
+const PLAYED = 'R, L, K, H or a grace note r, l';
+/** Where a part of a slot begins, a rest can stand as well. */
 const STROKES = 'R, L, K, H, a rest "-" or a grace note r, l';
 const MOST_PARTS = 4;
 const MOST_GRACES = 3;
@@ -31,12 +33,12 @@ function endOfHold(reader: Reader): HoldItem {
 
 function readChord(reader: Reader): Chord {
   const start = reader.at;
-  const chord = [readStroke(reader)];
+  const chord = [readStroke(reader, STROKES)];
   while (reader.take('+')) {
     if (ends(reader))
       reader.refuse('"+" joins two strokes; R, L, K or H belongs after it', 'R, L, K or H', reader.at - 1);
     const at = reader.at;
-    const stroke = readStroke(reader);
+    const stroke = readStroke(reader, PLAYED);
     if (chord.some((s) => s.limb === stroke.limb))
       reader.refuse(
         `"${stroke.limb}" stands twice in one chord; each limb can strike once`,
@@ -56,11 +58,11 @@ function readChord(reader: Reader): Chord {
   return sortChord(chord);
 }
 
-function readStroke(reader: Reader): StrokeText {
+function readStroke(reader: Reader, could: string): StrokeText {
   const start = reader.at;
   const accent = reader.take('>^') as '' | '>' | '^';
   if (reader.here === '(') return accent ? refuseAccentedGhost(reader, start, accent) : readGhost(reader);
-  return { ...readBody(reader), ...(accent ? { accent } : {}) };
+  return { ...readBody(reader, accent ? PLAYED : could), ...(accent ? { accent } : {}) };
 }
 
 function refuseAccentedGhost(reader: Reader, at: number, accent: string): never {
@@ -76,7 +78,7 @@ function readGhost(reader: Reader): StrokeText {
   const open = reader.at;
   reader.take('(');
   if (reader.here === '>' || reader.here === '^') refuseAccentedGhost(reader, reader.at, reader.here);
-  const stroke = readBody(reader);
+  const stroke = readBody(reader, PLAYED);
   if (!reader.take(')'))
     reader.refuse(
       ends(reader)
@@ -89,11 +91,11 @@ function readGhost(reader: Reader): StrokeText {
   return { ...stroke, ghost: true };
 }
 
-/** Grace notes, the limb, the buzz and the surface. */
-function readBody(reader: Reader): StrokeText {
+/** Grace notes, the limb, the buzz and the surface; `could` says what may stand where they begin. */
+function readBody(reader: Reader, could: string): StrokeText {
   const graces = readGraces(reader);
   const at = reader.at;
-  const limb = readLimb(reader, graces.length > 0);
+  const limb = readLimb(reader, graces.length > 0, could);
   if (graces.length) checkGraces(reader, graces, limb, at);
   const buzz = reader.take('z') !== '';
   if (buzz && !isHandLetter(limb))
@@ -118,7 +120,7 @@ function readGraces(reader: Reader): { grace: Grace; at: number }[] {
   return graces;
 }
 
-function readLimb(reader: Reader, afterGrace: boolean): Limb {
+function readLimb(reader: Reader, afterGrace: boolean, could: string): Limb {
   const limb = reader.take('RLKH');
   if (limb) return limb as Limb;
   if (afterGrace && ends(reader))
@@ -129,8 +131,9 @@ function readLimb(reader: Reader, afterGrace: boolean): Limb {
       reader.text[reader.at - 1],
     );
   if (afterGrace) reader.refuse(`"${reader.found}" cannot follow a grace note; R or L can stand here`, 'R or L');
-  if (ends(reader)) reader.refuse(`a stroke is missing; ${STROKES} can stand here`, STROKES, reader.at - 1);
-  return reader.refuse(`"${reader.found}" is not a stroke; ${hint(reader.here)}${STROKES} can stand here`, STROKES);
+  if (ends(reader)) reader.refuse(`a stroke is missing; ${could} can stand here`, could, reader.at - 1);
+  const what = `"${reader.found}" ${reader.here === '-' ? 'is a rest' : 'is not a stroke'}`;
+  return reader.refuse(`${what}; ${hint(reader.here)}${could} can stand here`, could);
 }
 
 const hint = (c: string): string => (c === 'k' || c === 'h' ? `feet are capitals, ${c.toUpperCase()}; ` : '');

@@ -1,3 +1,4 @@
+import { above0, must } from '../check.ts';
 import { refuse, type Result } from '../fault.ts';
 import { TICKS_PER_QUARTER, type Grid, type MeterText, type Ticks } from './units.ts';
 
@@ -31,7 +32,8 @@ const COULD_STAND = 'a meter such as 4/4, 6/8 or 2+2+3/8: 1 to 15 over 2, 4, 8 o
  */
 export function readMeter(text: MeterText): Result<'meter', Meter> {
   const parts = METER.exec(text);
-  if (!parts) return refuse(0, text, COULD_STAND, `"${text}" is not a meter; ${COULD_STAND} can stand here`);
+  if (!parts)
+    return refuse(0, String(text) || 'nothing', COULD_STAND, `"${text}" is not a meter; ${COULD_STAND} can stand here`);
   const groups = parts[1].split('+').map(Number);
   const upper = groups.reduce((a, b) => a + b, 0);
   const lower = LOWER.find((n) => String(n) === parts[2]);
@@ -81,8 +83,9 @@ export function isGrid(grid: unknown): grid is Grid {
   return Number.isInteger(grid) && (grid as number) >= 1 && (grid as number) <= MAX_GRID;
 }
 
-function checkGrid(grid: Grid): void {
-  if (!isGrid(grid)) throw new RangeError(`grid is ${grid}; 1 to ${MAX_GRID} slots a beat`);
+/** Throws RangeError for what is no grid. */
+export function checkGrid(grid: Grid): void {
+  must(isGrid(grid), 'grid', grid, `1 to ${MAX_GRID} slots a beat`);
 }
 
 /**
@@ -107,10 +110,11 @@ export function slotsOf(meter: MeterText, grid: Grid): number {
 
 /**
  * Quarter notes a minute for a tempo in beats a minute as a page shows it: dotted quarters in 6/8, 9/8 and 12/8,
- * quarters in every other meter.
+ * quarters in every other meter. Throws RangeError for what is no meter or no tempo.
  * @example
  * quartersPerMinute('6/8', 60) // → 90
  */
 export function quartersPerMinute(meter: MeterText, tempo: number): number {
+  above0('tempo', tempo);
   return meterOf(meter).compound ? tempo * 1.5 : tempo;
 }

@@ -1,3 +1,5 @@
+import { whole } from '../check.ts';
+
 /** After how long a cell starts on beat 1 again. */
 export interface Resolution {
   bars: number;
@@ -9,10 +11,6 @@ export function gcd(a: number, b: number): number {
   return b === 0 ? a : gcd(b, a % b);
 }
 
-function checkSlots(name: string, slots: number): void {
-  if (!Number.isSafeInteger(slots) || slots < 1) throw new RangeError(`${name} is ${slots}; a whole number from 1`);
-}
-
 /**
  * After how many bars and repeats a cell laid end to end starts on beat 1 again: lcm / bar and lcm / cell.
  * Throws RangeError for what is no whole number of slots.
@@ -20,8 +18,8 @@ function checkSlots(name: string, slots: number): void {
  * resolution(3, 16) // → { bars: 3, cells: 16 }
  */
 export function resolution(cellSlots: number, barSlots: number): Resolution {
-  checkSlots('cellSlots', cellSlots);
-  checkSlots('barSlots', barSlots);
+  whole('cellSlots', cellSlots, 1);
+  whole('barSlots', barSlots, 1);
   const shared = gcd(cellSlots, barSlots);
   return { bars: cellSlots / shared, cells: barSlots / shared };
 }

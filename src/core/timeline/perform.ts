@@ -1,3 +1,4 @@
+import { isObject, must, oneOf } from '../check.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
 import { DEFAULT_SURFACE } from '../sticking/mirror.ts';
 import { SURFACES } from '../sticking/surfaces.ts';
@@ -26,13 +27,14 @@ const isHand = (limb: Limb): boolean => limb === 'R' || limb === 'L';
 
 /**
  * A phrase as strokes with exact ticks, counts, kinds and stable ids, in order of time.
- * Throws RangeError for a way of playing flams that does not exist.
+ * Throws RangeError for what is no phrase, and for a way of playing flams, a surface or a count that does not exist.
  * @example
  * perform(phrase).strokes[0] // → { id: '1.0.0g0', tick: 0, limb: 'L', kind: 'grace', count: '1' }
  */
 export function perform(phrase: Phrase, options: PerformOptions = {}): Timeline {
   const { flams = 'grace', orchestration = [], counts } = options;
-  if (!FLAMS.includes(flams)) throw new RangeError(`flams is "${flams}"; one of ${FLAMS.join(', ')}`);
+  must(isObject(phrase) && Array.isArray(phrase.bars), 'phrase', phrase, 'a phrase, as layPhrase gives it');
+  oneOf('flams', flams, FLAMS);
   const placed = placeStrokes(phrase, counts);
   const strokes = applyOrchestration(placed, orchestration);
   const opened = flams === 'grace' ? strokes : writeOut(strokes, phrase, flams, counts);

@@ -1,3 +1,4 @@
+import { above0, isObject, must, within } from '../check.ts';
 import { slotTicks } from '../time/meter.ts';
 import { TICKS_PER_QUARTER, type Seconds, type Ticks } from '../time/units.ts';
 import type { ScheduledStroke, ScheduleOptions, Stroke, TempoChange, Timeline, TimelineBar } from './types.ts';
@@ -46,7 +47,7 @@ function graceTimes(
 }
 
 function flamSeconds({ flamMs = DEFAULT_FLAM_MS }: ScheduleOptions): Seconds {
-  if (!(flamMs >= 0 && flamMs <= MOST_FLAM_MS)) throw new RangeError(`flamMs is ${flamMs}; 0 to ${MOST_FLAM_MS}`);
+  within('flamMs', flamMs, 0, MOST_FLAM_MS);
   return flamMs / 1000;
 }
 
@@ -56,7 +57,7 @@ function flamSeconds({ flamMs = DEFAULT_FLAM_MS }: ScheduleOptions): Seconds {
  * secondsAt(timeline, { bpm: 60 })(20160) // → 1
  */
 export function secondsAt(timeline: Timeline, { bpm, swing = 1 }: ScheduleOptions): (tick: Ticks) => Seconds {
-  if (!(swing >= 1 && swing <= MOST_SWING)) throw new RangeError(`swing is ${swing}; 1 to ${MOST_SWING}`);
+  within('swing', swing, 1, MOST_SWING);
   const changes = tempoChanges(bpm);
   const steady = (tick: Ticks): Seconds => integrate(changes, tick) - integrate(changes, 0);
   return swing === 1 ? steady : (tick) => steady(swung(timeline.bars, tick, swing));
@@ -64,12 +65,13 @@ export function secondsAt(timeline: Timeline, { bpm, swing = 1 }: ScheduleOption
 
 function tempoChanges(bpm: number | readonly TempoChange[]): readonly TempoChange[] {
   const changes = typeof bpm === 'number' ? [{ tick: 0, bpm }] : bpm;
-  if (!Array.isArray(changes)) throw new RangeError(`bpm is ${JSON.stringify(bpm)}; a tempo or a list of changes`);
-  if (changes.length === 0) throw new RangeError('bpm is an empty list; at least one tempo');
-  const wrong = changes.find((c) => !(c.bpm > 0 && Number.isFinite(c.bpm)));
-  if (wrong) throw new RangeError(`bpm is ${wrong.bpm}; more than 0`);
-  const back = changes.find((c, i) => i > 0 && !(c.tick > changes[i - 1].tick));
-  if (back) throw new RangeError(`tempo change at tick ${back.tick} is out of order; ticks rise`);
+  must(Array.isArray(changes) && changes.length > 0, 'bpm', bpm, 'a tempo or a list of changes, at least one');
+  changes.forEach((change, i) => {
+    must(isObject(change), 'tempo change', change, 'a tick and a bpm');
+    above0('bpm', change.bpm);
+    const after = i > 0 ? changes[i - 1].tick : -Infinity;
+    must(Number.isFinite(change.tick) && change.tick > after, 'tick of a tempo change', change.tick, `above ${after}`);
+  });
   return changes;
 }
 

@@ -69,6 +69,12 @@ describe('levels', () => {
 });
 
 describe('the puzzle of a day', () => {
+  it.each([
+    { year: 2026, month: 13, day: 1 },
+    { year: NaN, month: 1, day: 1 },
+    { year: 2026, month: 1, day: 0 },
+  ])('throws for what is no day: %j', (day) => expect(() => dailyPuzzle(day)).toThrow(RangeError));
+
   it('is one for every day, and another kind the next day of a month', () => {
     const week = [1, 2, 3, 4, 5, 6, 7].map((day) => dailyPuzzle({ year: 2026, month: 11, day }));
     expect(new Set(week.map(({ kind }) => kind)).size).toBe(PUZZLE_KINDS.length);

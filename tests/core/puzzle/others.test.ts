@@ -9,6 +9,7 @@ import {
   PUZZLE_KINDS,
   readPhrase,
   solutionOf,
+  type Answer,
   type FixPuzzle,
 } from '../../../src/core/index.ts';
 import { plainRun, plainSlots } from './plain.ts';
@@ -125,6 +126,12 @@ describe.each(PUZZLE_KINDS)('%s', (kind) => {
     }
     const means = scores.map((list) => list.reduce((sum, score) => sum + score, 0) / list.length);
     expect(means).toEqual([...means].sort((a, b) => a - b));
+  });
+
+  it('throws for an answer that cannot be given', () => {
+    const puzzle = makePuzzle(kind, 20261125);
+    const given = 'shelf' in puzzle ? [undefined, null, 'kick', {}] : [undefined, NaN, -1, 0.5, 1000.5];
+    for (const answer of given) expect(() => gradePuzzle(puzzle, answer as Answer), String(answer)).toThrow(RangeError);
   });
 
   it('takes its own solution', () => {
