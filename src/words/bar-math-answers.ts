@@ -151,10 +151,13 @@ export const noOrderSays = (reason: string): string => `None: ${reason}.`;
 
 /** Which order is shown. */
 export const orderSays = (number: bigint, count: bigint, names: readonly string[]): string =>
-  `Number ${figures(number)} of ${figures(count)}: ${runs(names).join(', ')}.`;
+  `Number ${figures(number)} of ${figures(count)}: ${cellsSay(names)}.`;
 
 /** The cells that lie on a ruler, in order: "flam drag × 5, 1 left, the a of 4." */
-export const rulerSays = (names: readonly string[]): string => `${runs(names).join(', ')}.`;
+export const rulerSays = (names: readonly string[]): string => `${cellsSay(names)}.`;
+
+/** The same within a sentence. */
+export const cellsSay = (names: readonly string[]): string => runs(names).join(', ');
 
 /** Neighbours of one name are told once, with how many there are. */
 function runs(names: readonly string[]): string[] {

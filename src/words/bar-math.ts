@@ -70,7 +70,7 @@ const SUMS = {
   },
   orders: {
     title: 'How many orders?',
-    does: 'Take a few cells and fill the bar with them: how many bars that makes, which they are, and how many keep to your rules.',
+    does: 'Take a few cells and fill the bar with them: how many bars that makes, how many keep to your rules, which of them the hands like, and a row of them to practise.',
   },
   spread: {
     title: 'Spread evenly',

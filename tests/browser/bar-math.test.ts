@@ -14,6 +14,7 @@ function sum(page: Page, name: string) {
     section,
     field: (label: string | RegExp) => section.getByLabel(label, { exact: typeof label === 'string' }),
     says: section.locator('.says'),
+    fold: (name: string) => section.locator('summary', { hasText: name }).first(),
     ruler: section.getByRole('img'),
     play: section.getByRole('button', { name: /^(Play|Stop)/ }),
     sound: section.locator('.play-bar').getByRole('status'),
@@ -35,6 +36,18 @@ async function type(page: Page, field: ReturnType<ReturnType<typeof sum>['field'
   await page.keyboard.press('ControlOrMeta+A');
   await page.keyboard.press('Delete');
   if (text) await page.keyboard.type(text);
+}
+
+/** Everything that folds in the sum of orders, with a join forbidden and an order kept. */
+async function openAll(page: Page) {
+  const { section, fold, field } = sum(page, 'orders');
+  await section.getByRole('button', { name: 'Keep it to practise' }).click();
+  for (const name of ['Rules', 'Rarer rules', 'Which do the hands like?', 'One swap away']) await fold(name).click();
+  await section.getByRole('button', { name: 'Forbid a join' }).click();
+  await field('the bar goes round: its end meets its beginning').check();
+  await section.getByRole('button', { name: 'Keep it to practise' }).click();
+  await fold('The same loop, begun elsewhere').click();
+  await expect(section.getByText('The hardest')).toBeVisible();
 }
 
 test('does it fit: typed by keys, told in a sentence, drawn, and filled', async ({ page }) => {
@@ -78,10 +91,9 @@ test('how fast is that: hands, rebounds and another subdivision, with a caution 
 });
 
 test('how many orders: with rules, one after another, each to be heard', async ({ page }) => {
-  const { section, says, field, ruler, play, sound } = await open(page, 'orders');
+  const { section, says, field, fold, ruler, play, sound } = await open(page, 'orders');
   await expect(says).toHaveText('Sixty orders fill the bar.');
-  await section.locator('summary').focus();
-  await page.keyboard.press('Enter');
+  await fold('Rules').press('Enter');
   await field('most in a row by one hand').selectOption('2');
   await field('grace notes count in a row').check();
   await expect(says).toHaveText('Six orders fill the bar and keep to the rules.');
@@ -93,6 +105,56 @@ test('how many orders: with rules, one after another, each to be heard', async (
   await section.getByRole('button', { name: 'Take it away: cell 1' }).press('Enter');
   await expect(says).toHaveText('None: cells of 3 cannot fill 16.');
   await expect(field(/^the cell/).first()).toBeFocused();
+});
+
+test('orders by forbidden joins, by what the hands like, by a swap and in a row to practise, all by keys', async ({
+  page,
+}) => {
+  const { section, says, field, fold, sound } = await open(page, 'orders');
+  const number = field('number of the order');
+  await fold('Rules').press('Enter');
+  await fold('Rarer rules').press('Enter');
+  await section.getByRole('button', { name: 'Forbid a join' }).press('Enter');
+  await expect(field('never')).toBeFocused();
+  await field('never').selectOption('3');
+  await field('right before').selectOption('2');
+  await expect(section.getByText('Rules: no R L L right before flam drag.')).toBeVisible();
+  await expect(says).toHaveText('Twelve orders fill the bar and keep to the rules.');
+  await fold('Which do the hands like?').press('Enter');
+  const hardest = section.getByRole('listitem').filter({ hasText: 'three joins on the same hand' });
+  await hardest.first().getByRole('button').press('Enter');
+  await expect(sound).toHaveText('Playing.');
+  await expect(hardest.first()).toContainText('on the ruler');
+  await hardest.first().getByRole('button', { name: /^Stop/ }).press('Enter');
+  await expect(sound).toBeEmpty();
+  await type(page, number, '1');
+  await fold('One swap away').press('Enter');
+  const swap = section.getByRole('button', { name: 'Play: Cells 1 and 2 change places: flam drag before kick' });
+  await swap.press('Enter');
+  await expect(number).toHaveValue('2');
+  await section.getByRole('button', { name: 'Keep it to practise' }).press('Enter');
+  await type(page, number, '12');
+  await section.getByRole('button', { name: 'Keep it to practise' }).press('Enter');
+  await section.getByRole('button', { name: /^Lay the steps between/ }).press('Enter');
+  await expect(section.getByText(/^Practise these \w+ in this order/)).toBeVisible();
+  await expect(
+    section.getByRole('button', { name: /^Play/, includeHidden: false }).and(page.locator(':focus')),
+  ).toHaveCount(1);
+  await expect.poll(() => new URL(page.url()).hash).toMatch(/&joins=3-2&.*&kept=2,/);
+  const rows = await section.locator('.practise li .what > p:first-child').allTextContents();
+  await page.reload();
+  await expect(section.locator('.practise li .what > p:first-child')).toHaveText(rows);
+});
+
+test('what is too much for one press is counted beside the page', async ({ page }) => {
+  const cells = 'kick,flam-drag,rll,paradiddle,single-left,double,four-singles,five'.split(',');
+  const asked = `#orders&cells=${cells.map((cell) => `${cell}*1-8`).join()}&bars=2&meter=4/4&grid=4`;
+  const { says, section } = await open(page, 'orders', `${asked}&run=2`);
+  await expect(says).toHaveText(/^[\d,]+ orders fill the two bars and keep to the rules\.$/);
+  await section.getByRole('button', { name: 'Any other' }).press('Enter');
+  await expect(section.getByLabel('number of the order')).not.toHaveValue('1');
+  await page.goto(`${PAGE}${asked.replaceAll('1-8', '0-16').replace('bars=2', 'bars=8')}&run=2`);
+  await expect(section.getByText(/^This is too much to count here/)).toBeVisible();
 });
 
 test('even spreads turn, and two against each other are one line', async ({ page }) => {
@@ -170,7 +232,7 @@ test('it has no barrier, with answers and with faults', async ({ page }) => {
   const { field, section } = await open(page, 'fit');
   await type(page, field(/^the cell/), 'rR');
   await expect(section.locator('pre')).toBeVisible();
-  await sum(page, 'orders').section.locator('summary').click();
+  await openAll(page);
   expect(await barriersOn(page)).toEqual([]);
 });
 
@@ -181,8 +243,7 @@ test.describe('on a narrow screen, in the dark', () => {
     const { field, says } = await open(page, 'fit');
     await type(page, field('meter'), '2+2+3/8');
     await expect(says).toContainText('Three into twenty-eight');
-    await sum(page, 'orders').section.locator('summary').click();
-    await expect(sum(page, 'orders').field('first cell')).toBeVisible();
+    await openAll(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     expect(await barriersOn(page)).toEqual([]);
   });
