@@ -27,7 +27,8 @@ export async function weighPage(browser: Browser, address: string, used = true):
   const load = await weigh(page, () => page.goto(address));
   const inline = inlineScriptOf(await page.content());
   const { island, play } = playerOf(page);
-  if (!used || !(await island.count())) {
+  // A player that is folded away cannot be reached for.
+  if (!used || !(await play.count())) {
     await context.close();
     return { load, inline };
   }
