@@ -8,8 +8,6 @@ export const MOST_COLUMNS = 16;
 /** Tens of drawing pixels of a column, at the most, and of clef and meter. */
 export const MOST_UNIT = 40;
 const HEADS = [4, 5, 6, 7, 8];
-/** Clef and meter of so many tens have room in the queries; wider ones take half a rem for each from the container. */
-const PLAIN_HEAD = 5;
 const MOST_HANG = 8;
 const GAPS = [1, 2, 3];
 
@@ -21,32 +19,24 @@ const block = (selector: string, body: string): string => `${selector} {\n${inde
 const query = (width: string, rules: string[]): string =>
   block(`@container score (min-width: calc(${width}))`, rules.join('\n'));
 
-const between = '--between: calc(var(--ten) * var(--gap));';
-
 /** Shows what belongs to lines of so many columns, and that alone. */
 const shown = (kinds: string, columns: number): string[] => [
   block(`${kinds} [data-at]`, 'display: none;'),
   block(`${kinds} [data-at~='${columns}']`, 'display: inline;'),
 ];
 
-/** A piece that fits on lines of so many columns; 3rem are for clef, meter and the bar line. */
+/** A piece that fits on lines of so many columns, or its pickup and bar 1; 3rem are for clef, meter and the bar line. */
 const fits = (n: number): string =>
-  query(`${n}em + 3rem`, [block(`.fits-${n} .lines`, `--columns: ${n};`), ...shown(`.fits-${n}`, n)]);
-
-/** Bar 1 beside its pickup, with room for a gap between them. */
-const hangs = (n: number): string =>
-  query(`${n}em + 4rem`, [
-    block(
-      `.hangs-${n} .lines`,
-      `--columns: ${n};\n--own: calc(${n} - var(--hang));\n--hung: var(--hang);\n${between}\n--indent: calc(var(--u) * var(--hang) + var(--between));`,
-    ),
-    ...shown(`.hangs-${n}`, n),
+  query(`${n}em + 3rem`, [
+    block(`.fits-${n} .lines,\n.hangs-${n} .lines`, `--columns: ${n};`),
+    ...shown(`:is(.fits-${n}, .hangs-${n})`, n),
+    block(`.hangs-${n} .lines`, `--own: calc(${n} - var(--hang));\n--hung: var(--hang);\n--between: var(--gaps);`),
   ]);
 
 /** Two bars on a line: where they need not shrink for it on a screen; on paper where letters keep their least size. */
 const pairs = (n: number, width: string): string =>
   query(width, [
-    block(`.pairs-${n} .lines`, `--columns: ${n};\n--own: ${n / 2};\n${between}`),
+    block(`.pairs-${n} .lines`, `--columns: ${n};\n--own: ${n / 2};\n--between: var(--gaps);`),
     block(`.pairs-${n} .bar:nth-child(even)`, 'margin-inline-start: var(--between);'),
     ...shown(`.pairs-${n}`, n),
   ]);
@@ -59,11 +49,6 @@ const least = (n: number): string[] => [
 const numbered = (name: string, numbers: number[], property: string): string[] =>
   numbers.map((n) => block(`.${name}-${n}`, `${property}: ${n};`));
 
-function head(n: number): string {
-  const wide = n > PLAIN_HEAD ? `\n--wide: ${(n - PLAIN_HEAD) / 2}rem;` : '';
-  return block(`.head-${n}`, `--head: ${n};${wide}`);
-}
-
 /** The style sheet, in the order in which a later rule prevails. */
 export function scoreLists(): string {
   const columns = range(2, MOST_COLUMNS);
@@ -72,12 +57,11 @@ export function scoreLists(): string {
     '/* Written by score-lists.ts, to be read after score.css. */',
     ...columns.map((n) => block(`.span-${n}`, `grid-column-end: span ${n};`)),
     ...numbered('unit', range(2, MOST_UNIT), '--unit'),
-    ...HEADS.map(head),
+    ...numbered('head', HEADS, '--head'),
     ...numbered('hang', range(1, MOST_HANG), '--hang'),
     ...numbered('gap', GAPS, '--gap'),
     ...range(1, MOST_COLUMNS).flatMap(least),
     ...columns.map(fits),
-    ...columns.map(hangs),
     ...even.map((n) => pairs(n, `${n * 1.25}em + 5rem`)),
     block('@media print', even.map((n) => pairs(n, `${n}em + 4rem`)).join('\n')),
     '',

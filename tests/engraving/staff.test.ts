@@ -69,6 +69,6 @@ describe('staff positions', () => {
     const [grace] = strokeGroups(engrave(timelineOf('l@crash:R')).html);
     expect(grace.id).toMatch(/g0$/);
     expect(grace.markup).toMatch(/#gE0A9" transform="translate\([\d.]+ -30\)scale\(0.67\)"/);
-    expect(grace.markup).toMatch(/M[\d.]+ -30L[\d.]+ -30" stroke-width="1.6"/);
+    expect(grace.markup).toMatch(/M[\d.]+ -30H[\d.]+" stroke-width="1.6"/);
   });
 });

@@ -22,6 +22,7 @@ const STEM_WIDTH = 1.5;
 export class Pen extends RenderContext {
   #out: string[] = [];
   #path = '';
+  #at: [x: string, y: string] = ['', ''];
   #width = STEM_WIDTH;
   #size = EM;
   #saved: [number, number][] = [];
@@ -86,10 +87,10 @@ export class Pen extends RenderContext {
     return this;
   }
   moveTo(x: number, y: number): this {
-    return this.#add('M', x, y);
+    return this.#to('M', x, y);
   }
   lineTo(x: number, y: number): this {
-    return this.#add('L', x, y);
+    return this.#to('L', x, y);
   }
   closePath(): this {
     this.#path += 'z';
@@ -133,8 +134,15 @@ export class Pen extends RenderContext {
     [this.#width, this.#size] = this.#saved.pop() ?? [STEM_WIDTH, EM];
     return this;
   }
-  #add(command: string, x: number, y: number): this {
-    this.#path += `${command}${num(x)} ${num(y)}`;
+  /** Most lines are level or upright, which is shorter to write. */
+  #to(command: 'M' | 'L', x: number, y: number): this {
+    const [left, top] = this.#at;
+    const to: [string, string] = [num(x), num(y)];
+    this.#at = to;
+    const isLine = command === 'L' && this.#path !== '';
+    if (isLine && to[0] === left) this.#path += `V${to[1]}`;
+    else if (isLine && to[1] === top) this.#path += `H${to[0]}`;
+    else this.#path += `${command}${to.join(' ')}`;
     return this.reach(y);
   }
 

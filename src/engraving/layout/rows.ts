@@ -33,8 +33,8 @@ export function layRows({ musicTop, musicBottom, names, letters, feetApart, coun
   const name = bracket - (names ? 6 : 0);
   const upper = name - SIZE.nameStep;
   const top = names > 1 ? upper : name;
-  const hands = Math.ceil(musicBottom) + (letters ? 5 + SIZE.letter * 0.72 : 0);
-  const feet = hands + (letters && feetApart ? SIZE.letter + 2 : 0);
+  const hands = Math.ceil(musicBottom) + (letters ? 5 + Math.round(SIZE.letter * 0.72) : 0);
+  const feet = hands + (letters && feetApart ? Math.round(SIZE.letter) + 1 : 0);
   const marks = feet + (counts ? 9 : 0);
   const ruler = marks + (counts ? 17 : 0);
   const labels = ruler + (counts ? 16 : 0);
