@@ -68,6 +68,11 @@ test('links to headings, exercises, bars and parts that are there are no fault',
   expect(faultsOf({ ...also(words.join('\n\n')), 'content/pages/hearing.md': page })).toEqual([]);
 });
 
+test('links to one puzzle and to a sum that is asked something are no fault', () => {
+  const links = ['/puzzles/fill/#1-240', '/bar-math/#orders', '/bar-math/#fit&cell=R+L+L&bars=1'];
+  expect(faultsOf(also(links.map((link) => `[there](${link})`).join('\n\n')))).toEqual([]);
+});
+
 test('a comment in a lesson is no fault', () => {
   expect(faultsOf(also('{/* for the teacher */}'))).toEqual([]);
 });

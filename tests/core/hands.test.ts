@@ -43,6 +43,7 @@ describe('gaps', () => {
     expect(kinds('R LL R', 'L')).toEqual(['rebound']);
     expect(kinds('R L L R', 'L')).toEqual(['rebound']);
     expect(kinds('L R R R L', 'R')).toEqual(['single', 'single']);
+    expect(kinds('R R - - R R - -', 'R')).toEqual(['rebound', 'single', 'rebound']);
     expect(kinds('lR L', 'L')).toEqual(['grace']);
     expect(kinds('KK R K', 'K')).toEqual(['doubleFoot', 'foot']);
   });

@@ -1,5 +1,6 @@
 import { PUZZLE_KINDS } from '../../core/index.ts';
 import { ADDRESSES, arrange, FIXED_PAGES, withoutHidden } from '../../curriculum/index.ts';
+import { LESSONS_ON } from '../../words/bar-math.ts';
 import { writtenLessons, type LessonEntry, type Library } from './library.ts';
 
 /** Every address that a link may lead to, with the anchors that may stand behind it. */
@@ -7,6 +8,7 @@ export function addressesOf(library: Library): Map<string, ReadonlySet<string>> 
   const none: ReadonlySet<string> = new Set();
   return new Map<string, ReadonlySet<string>>([
     ...FIXED_PAGES.map((page): [string, ReadonlySet<string>] => [page, none]),
+    [ADDRESSES.barMath, new Set(Object.keys(LESSONS_ON))],
     ...PUZZLE_KINDS.map((kind): [string, ReadonlySet<string>] => [`${ADDRESSES.puzzles}${kind}/`, none]),
     ...[...library.exercises.keys()].map((id): [string, ReadonlySet<string>] => [ADDRESSES.exercise(id), none]),
     ...[...library.rudiments.keys()].map((id): [string, ReadonlySet<string>] => [ADDRESSES.rudiment(id), none]),

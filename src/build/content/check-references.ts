@@ -1,3 +1,5 @@
+import { readPuzzleAddress } from '../../core/index.ts';
+import { ADDRESSES } from '../../curriculum/index.ts';
 import { addressesOf } from './addresses.ts';
 import type { Library } from './library.ts';
 import { knownHint } from './nearest.ts';
@@ -72,5 +74,14 @@ function anchorFault({ addresses }: Way, url: string, path: string): Said | unde
   const anchors = addresses.get(path);
   // The frame of every page has this one.
   if (anchor === undefined || anchor === 'page' || !anchors || anchors.has(anchor)) return undefined;
+  if (path.startsWith(ADDRESSES.puzzles) && path !== ADDRESSES.puzzles) return puzzleFault(url, anchor);
+  // What is asked of a sum stands behind its name: `#fit&cell=R+L+L`.
+  if (path === ADDRESSES.barMath && anchors.has(anchor.split('&', 1)[0])) return undefined;
   return { message: `"${url}" leads nowhere: that page has no #${anchor}`, hint: knownHint(anchor, anchors) };
+}
+
+/** A puzzle is named by its number. */
+function puzzleFault(url: string, number: string): Said | undefined {
+  const read = readPuzzleAddress(number);
+  return read.ok ? undefined : { message: `"${url}" leads to no puzzle: ${read.fault.message}` };
 }

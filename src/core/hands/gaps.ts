@@ -84,13 +84,20 @@ const splitsSlot = (from: Turn, to: Turn): boolean =>
   to.tick > from.tick &&
   from.stroke.parts > 1;
 
-/** Exactly two strokes of one hand, the other hand before and after: a double over two slots. */
+/** Exactly two strokes of one hand in neighbouring slots, before and after them the other hand or a rest: a double. */
 function isDouble(timeline: Timeline, from: Turn, to: Turn, limb: Hand | Foot): boolean {
   const hands = timeline.strokes.filter((s) => (s.limb === 'R' || s.limb === 'L') && s.kind !== 'grace');
-  const at = (i: number): Stroke => hands[(i + 2 * hands.length) % hands.length];
-  const i = hands.findIndex((s) => s.id === from.stroke.id);
-  const pair = at(i).limb === limb && at(i + 1).id === to.stroke.id;
   const bar = timeline.bars[Math.max(0, from.stroke.bar - 1)];
-  const neighbours = to.tick - from.tick <= slotTicks(bar.meter, bar.grid);
-  return pair && neighbours && at(i - 1).limb !== limb && at(i + 2).limb !== limb;
+  const slot = slotTicks(bar.meter, bar.grid);
+  const i = hands.findIndex((s) => s.id === from.stroke.id);
+  // Over the seam a stroke comes again one phrase later or earlier.
+  const place = (n: number) => {
+    const round = Math.floor(n / hands.length);
+    const stroke = hands[n - round * hands.length];
+    return { limb: stroke.limb, id: stroke.id, tick: stroke.tick + round * timeline.ticks };
+  };
+  const [before, first, second, after] = [i - 1, i, i + 1, i + 2].map(place);
+  const joined = (a: { limb: string; tick: Ticks }, b: { limb: string; tick: Ticks }) =>
+    a.limb === limb && b.limb === limb && b.tick - a.tick <= slot;
+  return second.id === to.stroke.id && joined(first, second) && !joined(before, first) && !joined(second, after);
 }

@@ -57,6 +57,18 @@ export const LINKS: Planted[] = [
     says: /no #slow/,
   },
   {
+    name: 'a link to a puzzle without a number',
+    changes: also('[there](/puzzles/fill/#seven)'),
+    at: here(),
+    says: /leads to no puzzle: "seven" is no number of a puzzle/,
+  },
+  {
+    name: 'a link to a sum that there is not',
+    changes: also('[there](/bar-math/#fits&cell=R)'),
+    at: here(),
+    says: /no #fits&cell=R/,
+  },
+  {
     name: 'a script for a link',
     changes: also('[there](javascript:alert(1))'),
     at: here(),
