@@ -11,6 +11,11 @@ export function must(holds: boolean, name: string, value: unknown, limit: string
 export const isObject = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** Refuses what is no list. */
+export function list(name: string, value: unknown, of: string): void {
+  must(Array.isArray(value), name, value, `a list of ${of}`);
+}
+
 /** Refuses what is no whole number between two limits. */
 export function whole(name: string, value: unknown, from: number, to = Infinity): void {
   const holds = Number.isSafeInteger(value) && (value as number) >= from && (value as number) <= to;

@@ -87,7 +87,9 @@ describe('a practice path', () => {
     const long = Array.from({ length: 257 }, (_, i) => `c${i}`);
     expect(() => swapChain(long, [...long].reverse())).toThrow('cells of an order is 257');
     expect(() => practicePath([['a'], ['b']])).toThrow(RangeError);
-    expect(() => practicePath(Array.from({ length: 501 }, () => ['a']))).toThrow('orders are 501; at most 500');
+    expect(() => practicePath(Array.from({ length: 501 }, () => ['a']))).toThrow(
+      'number of orders is 501; a whole number from 0 to 500',
+    );
   });
 });
 

@@ -332,6 +332,20 @@ describe('malformed input', () => {
     );
   });
 
+  it('has a reason even where less is too much to be counted', () => {
+    const cells = Array.from({ length: 7 }, (_, i) => ({ id: `c${i}`, slots: 1 + i, times: { max: 15 - i } }));
+    const noJoins = cells.map(({ id }): [string, string] => ['c0', id]);
+    const asked = { cells, slots: 256, mostStates: 1000, rules: { first: 'c0', noJoins } };
+    expect(arrangements(asked)).toMatchObject({ count: 0n, reason: 'no order keeps to first and noJoins' });
+  });
+
+  it('says so where there is too much to be mixed', () => {
+    const long = ['a', 'b'].map((id) => ({ id, slots: 1, times: { max: 25_000 } }));
+    expect(() => arrangements({ cells: long, slots: 40_000 })).toThrow('orders of 40000 cells are too long');
+    const kinds = Array.from({ length: 40 }, (_, i) => ({ id: `c${i}`, slots: 1 + i, times: { max: 100 } }));
+    expect(() => arrangements({ cells: kinds, slots: 1000 })).toThrow('mix in more than 20,000,000 sums');
+  });
+
   it('says so where a phrase is too long to be looked at slot by slot', () => {
     const asked = { cells: [{ id: 'a', slots: 1e8 }], slots: 1e8 };
     expect(() => arrangements({ ...asked, rules: { first: 'a' } })).toThrow('the states are more than 2,000,000');

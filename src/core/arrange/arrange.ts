@@ -1,4 +1,4 @@
-import { must } from '../check.ts';
+import { list, must } from '../check.ts';
 import { checkRequest, needsStickings } from './check.ts';
 import type { Counter } from './counter.ts';
 import { countPlain } from './count-plain.ts';
@@ -69,7 +69,7 @@ function arranged(request: ArrangeRequest, counter: Counter): Arrangements {
       return idsOf(nth(counter, cells.length, k));
     },
     indexOf: (order) => {
-      must(Array.isArray(order), 'order', order, 'a list of ids');
+      list('order', order, 'ids');
       const path = order.map((id) => numbers.get(id) ?? -1);
       return indexOf(counter, path);
     },

@@ -1,4 +1,4 @@
-import { isObject, must, oneOf, whole } from '../check.ts';
+import { isObject, list, must, oneOf, whole } from '../check.ts';
 import { slotCount } from '../sticking/expand.ts';
 import type { ArrangeCell, ArrangeRequest, ArrangeRules } from './types.ts';
 
@@ -14,7 +14,7 @@ const USES = 'a whole number from 0, or the least and the most';
 export function checkRequest(request: ArrangeRequest): void {
   must(isObject(request), 'what is asked for', request, 'an object of cells and slots');
   const { cells, slots, barSlots, mostStates, rules = {} } = request;
-  must(Array.isArray(cells), 'cells', cells, 'a list of cells');
+  list('cells', cells, 'cells');
   must(isObject(rules), 'rules', rules, 'an object of rules');
   whole('slots', slots, 0);
   if (barSlots !== undefined) whole('barSlots', barSlots, 1);

@@ -1,6 +1,7 @@
 import { usesOf } from './check.ts';
 import { remainderOf, sumOf } from './count-plain.ts';
 import type { Counter } from './counter.ts';
+import { checkMixed, MAX_MIXINGS, tooMixed } from './limits.ts';
 import type { ArrangeRequest } from './types.ts';
 
 interface Kind {
@@ -12,9 +13,11 @@ interface Kind {
 /**
  * Counts where no rule looks at order: how many of each cell, times the ways to mix them. A state is the list of uses so
  * far, so far fewer numbers are needed than by states of the phrase; in return each is dear, and found when it is asked for.
+ * Throws TooLarge where there is too much to be mixed.
  */
 export function countByTypes({ cells, slots }: ArrangeRequest): Counter {
   const kinds = cells.map((cell) => ({ slots: cell.slots, ...usesOf(cell) }));
+  checkMixed(mostCells(kinds, slots));
   const states = [{ used: kinds.map(() => 0), slot: 0 }];
   const numbers = new Map<string, number>([[states[0].used.join(), 0]]);
   const known = new Map<string, bigint>();
@@ -47,6 +50,12 @@ export function countByTypes({ cells, slots }: ArrangeRequest): Counter {
   };
 }
 
+/** How many cells an order can have. */
+function mostCells(kinds: readonly Kind[], slots: number): number {
+  const used = kinds.reduce((sum, kind) => sum + Math.min(kind.max, Math.floor(slots / kind.slots)), 0);
+  return Math.min(used, Math.floor(slots / Math.min(...kinds.map((kind) => kind.slots))));
+}
+
 const rest = (kind: Kind, used: number): Kind => ({
   slots: kind.slots,
   min: Math.max(0, kind.min - used),
@@ -64,18 +73,24 @@ function choose(n: number, k: number): bigint {
   return pascal[n][k];
 }
 
+/** Ways by slots laid and by cells laid. */
+type Laid = Map<number, Map<number, bigint>>;
+
 /** Ways to lay so many slots: kind after kind, by slots laid and cells laid, each new one mixed in among the others. */
 function mixtures(kinds: Kind[], slots: number): bigint {
-  let laid = new Map<number, Map<number, bigint>>([[0, new Map([[0, 1n]])]]);
+  let laid: Laid = new Map([[0, new Map([[0, 1n]])]]);
+  let sums = 0;
   kinds.slice(0, -1).forEach((kind, i) => {
     const later = kinds.slice(i + 1).reduce((sum, k) => sum + k.min * k.slots, 0);
+    for (const byCells of laid.values()) sums += byCells.size * Math.min(kind.max + 1, slots / kind.slots);
+    if (sums > MAX_MIXINGS) throw tooMixed();
     laid = mixIn(laid, kind, slots - later);
   });
   return fillWith(laid, kinds[kinds.length - 1], slots);
 }
 
 /** The last kind takes what is left, so only one number of it can fill each remainder. */
-function fillWith(laid: Map<number, Map<number, bigint>>, kind: Kind, slots: number): bigint {
+function fillWith(laid: Laid, kind: Kind, slots: number): bigint {
   let sum = 0n;
   for (const [slot, byCells] of laid) {
     const n = (slots - slot) / kind.slots;
@@ -85,8 +100,8 @@ function fillWith(laid: Map<number, Map<number, bigint>>, kind: Kind, slots: num
   return sum;
 }
 
-function mixIn(laid: Map<number, Map<number, bigint>>, kind: Kind, room: number): Map<number, Map<number, bigint>> {
-  const mixed = new Map<number, Map<number, bigint>>();
+function mixIn(laid: Laid, kind: Kind, room: number): Laid {
+  const mixed: Laid = new Map();
   for (const [slot, byCells] of laid)
     for (let n = kind.min; n <= kind.max && slot + n * kind.slots <= room; n += 1) {
       const end = slot + n * kind.slots;

@@ -4,8 +4,15 @@ export const MAX_STATES = 2_000_000;
 /** The most states that are looked through for the easiest or the hardest orders. */
 export const MAX_RANKED_STATES = 50_000;
 
+/** The most states that are looked through to find a reason why there is no order: someone waits for a sentence. */
+export const MAX_REASON_STATES = 200_000;
+
 /** The most digits, each of 32 bits, that its numbers may take: 128 MB. */
 export const MAX_DIGITS = 32_000_000;
+
+/** The most cells of an order, and the most sums, where orders are counted by how many of each cell they have. */
+const MAX_MIXED = 1_024;
+export const MAX_MIXINGS = 20_000_000;
 
 /** The most slots of a loop. */
 const MAX_LOOP_SLOTS = 4_096;
@@ -27,6 +34,17 @@ export const tooLarge = (most = MAX_STATES): TooLarge =>
 /** What is said of a problem of too large numbers. */
 export const tooWide = (): TooLarge =>
   new TooLarge(`the numbers take more than ${MAX_DIGITS.toLocaleString('en')} digits; fewer slots can be counted`);
+
+/** What is said of cells that can be mixed in too many ways. */
+export const tooMixed = (): TooLarge =>
+  new TooLarge(
+    `the cells mix in more than ${MAX_MIXINGS.toLocaleString('en')} sums; fewer cells or slots can be counted`,
+  );
+
+/** Refuses orders of more cells than can be mixed. */
+export function checkMixed(cells: number): void {
+  if (cells > MAX_MIXED) throw new TooLarge(`orders of ${cells} cells are too long; at most 1,024 cells can be mixed`);
+}
 
 /** Refuses loops that would take too long to be counted. */
 export function checkLoop(slots: number, states: number): void {

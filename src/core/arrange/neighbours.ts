@@ -1,4 +1,4 @@
-import { whole } from '../check.ts';
+import { list, must, whole } from '../check.ts';
 
 /**
  * The orders one swap of two neighbouring cells away, by the place of the swap. Each is different from all others and from
@@ -7,6 +7,7 @@ import { whole } from '../check.ts';
  * neighbours(['a', 'a', 'b', 'c']) // → [['a', 'b', 'a', 'c'], ['a', 'a', 'c', 'b']]
  */
 export function neighbours(order: readonly string[]): string[][] {
+  list('order', order, 'ids');
   const places = order.slice(1).map((_, i) => i);
   return places.filter((i) => order[i] !== order[i + 1]).map((i) => swapped(order, i));
 }
@@ -34,11 +35,12 @@ export function swapDistance(from: readonly string[], to: readonly string[]): nu
 
 /** Where each cell of one order stands in the other; like cells keep their order among themselves, so no way is shorter. */
 function placesIn(from: readonly string[], to: readonly string[]): number[] {
+  for (const order of [from, to]) list('order', order, 'ids');
   const free = new Map<string, number[]>();
   to.forEach((id, place) => free.set(id, [...(free.get(id) ?? []), place]));
   const places = from.map((id) => free.get(id)?.shift());
-  if (from.length !== to.length || places.includes(undefined))
-    throw new RangeError(`orders are ${from.join(' ')} and ${to.join(' ')}; the same cells, equally often`);
+  const alike = from.length === to.length && !places.includes(undefined);
+  must(alike, `order to ${to.join(' ')}`, from.join(' '), 'the same cells, equally often');
   return places as number[];
 }
 
@@ -52,8 +54,8 @@ const MAX_CHAINED = 256;
  * swapChain(['a', 'b', 'c'], ['c', 'a', 'b']) // → [['a', 'b', 'c'], ['a', 'c', 'b'], ['c', 'a', 'b']]
  */
 export function swapChain(from: readonly string[], to: readonly string[]): string[][] {
-  whole('cells of an order', from.length, 0, MAX_CHAINED);
   placesIn(from, to);
+  whole('cells of an order', from.length, 0, MAX_CHAINED);
   const chain = [[...from]];
   to.forEach((id, place) => {
     const last = chain[chain.length - 1];

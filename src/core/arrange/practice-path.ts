@@ -1,3 +1,4 @@
+import { list, whole } from '../check.ts';
 import { swapDistance } from './neighbours.ts';
 
 /** The most orders a practice path is looked for through. */
@@ -12,7 +13,8 @@ export const MAX_PATH = 500;
  * practicePath([['a', 'b', 'c'], ['c', 'b', 'a'], ['b', 'a', 'c']]) // → [['a', 'b', 'c'], ['b', 'a', 'c'], ['c', 'b', 'a']]
  */
 export function practicePath(orders: readonly (readonly string[])[]): string[][] {
-  if (orders.length > MAX_PATH) throw new RangeError(`orders are ${orders.length}; at most ${MAX_PATH}`);
+  list('orders', orders, 'orders');
+  whole('number of orders', orders.length, 0, MAX_PATH);
   const distances = orders.map((from) => orders.map((to) => swapDistance(from, to)));
   const given = orders.map((_, i) => i);
   const paths = [nearest(distances), given].map((path) => shorten(path, distances));

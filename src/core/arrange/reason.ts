@@ -1,4 +1,5 @@
 import { usesOf } from './check.ts';
+import { MAX_REASON_STATES, mostOf, TooLarge } from './limits.ts';
 import type { ArrangeRequest, ArrangeRules } from './types.ts';
 
 /** `3 and 5`, `3, 4 and 5` */
@@ -11,22 +12,33 @@ const slotsLong = (slots: number): string => `${slots} ${slots === 1 ? 'slot' : 
 
 /**
  * Why nothing fills the slots: the lengths, the uses, or a rule. Counts again with less asked, so it is found only when
- * someone asks.
+ * someone asks; what would then be too much to be counted is taken to have answers, and no rule is blamed by it.
  */
 export function reasonOf(request: ArrangeRequest, count: (request: ArrangeRequest) => bigint): string {
   const { cells, slots, rules = {} } = request;
   if (cells.length === 0) return `there are no cells, and ${slotsLong(slots)} to fill`;
   const free = cells.map(({ id, slots: length }) => ({ id, slots: length }));
   const lengths = [...new Set(cells.map((c) => c.slots))].sort((a, b) => a - b);
-  if (count({ cells: free, slots }) === 0n) return `cells of ${list(lengths)} cannot fill ${slots}`;
-  if (count({ ...request, rules: {} }) === 0n) return usesReason(request);
+  const isNone = (asked: ArrangeRequest): boolean => counted(asked, count) === 0n;
+  if (isNone({ cells: free, slots })) return `cells of ${list(lengths)} cannot fill ${slots}`;
+  if (isNone({ ...request, rules: {} })) return usesReason(request);
   const names = (Object.keys(rules) as (keyof ArrangeRules)[]).filter((name) => rules[name] !== undefined);
   const without = (name: string): ArrangeRules =>
     Object.fromEntries(Object.entries(rules).filter(([key]) => key !== name));
-  const alone = names.filter((name) => count({ ...request, rules: without(name) }) > 0n);
+  const alone = names.filter((name) => (counted({ ...request, rules: without(name) }, count) ?? 0n) > 0n);
   return alone.length
     ? `no order keeps to ${list(names)}; without ${alone.join(' or without ')} there are some`
     : `no order keeps to ${list(names)}`;
+}
+
+/** A count; nothing where it would be too much. */
+function counted(request: ArrangeRequest, count: (request: ArrangeRequest) => bigint): bigint | undefined {
+  try {
+    return count({ ...request, mostStates: mostOf(request, MAX_REASON_STATES) });
+  } catch (thrown) {
+    if (thrown instanceof TooLarge) return undefined;
+    throw thrown;
+  }
 }
 
 function usesReason({ cells, slots }: ArrangeRequest): string {

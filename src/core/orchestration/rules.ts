@@ -1,4 +1,4 @@
-import { isObject, must, oneOf, whole } from '../check.ts';
+import { isObject, list, must, oneOf, whole } from '../check.ts';
 import { SURFACES, type Surface } from '../sticking/surfaces.ts';
 import type { Limb } from '../sticking/types.ts';
 import type { Stroke } from '../timeline/types.ts';
@@ -87,7 +87,7 @@ function checkRule(rule: OrchestrationRule): void {
 
 /** Moves strokes by rules; written surfaces stay, and the last rule that fits wins. Throws RangeError for no surface. */
 export function applyOrchestration(placed: Placed[], rules: readonly OrchestrationRule[]): Stroke[] {
-  must(Array.isArray(rules), 'orchestration', rules, 'a list of rules');
+  list('orchestration', rules, 'rules');
   rules.forEach(checkRule);
   const places = cellPlaces(placed.map((p) => p.stroke));
   const turns = rules.map(() => 0);
