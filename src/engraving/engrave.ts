@@ -91,7 +91,7 @@ function prepare(timeline: Timeline, options: EngraveOptions): Piece {
   const bars = writeBars(blank, strokes, slashed);
   const labels = options.counts === false ? [] : countLabels(bars, options.counts);
   const spacing = spacingOf(bars, labels);
-  const layouts = layoutsOf(bars, spacing.unit);
+  const layouts = layoutsOf(bars, spacing.unit, spacing.tens);
   const used = new Set<string>();
   const writings = writingsOf(blank, strokes, slashed, bars, layouts);
   const over = bracketsOf(timeline, options.names ?? [], bars, spacing, layouts);

@@ -38,6 +38,8 @@ describe('whole beats a line', () => {
     const four = [1, 1, 1, 1];
     expect(choices(bar(1, four), bar(2, four)).slice(2)).toEqual(['fits 4: 0 4', 'pairs 8: 0']);
     expect(choices(bar(1, four), bar(2, [1, 1, 1]))).not.toContain('pairs 8: 0');
+    const kinds = (tens: number) => layoutsOf([bar(1, four), bar(2, four)], UNIT, tens).map(({ kind }) => kind);
+    expect([kinds(10).includes('pairs'), kinds(12).includes('pairs')]).toEqual([true, false]);
   });
 
   it('hangs a pickup before bar 1', () => {

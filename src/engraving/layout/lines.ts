@@ -17,6 +17,8 @@ export interface Layout {
 
 /** The most columns a line may have. */
 export const MAX_COLUMNS = 16;
+/** Two bars of more tens of pixels than this do not share a line: no page of the site is wide enough for them (ours). */
+const MOST_PAIR = 92;
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
@@ -66,9 +68,13 @@ export function linesOf({ starts }: Layout, fragments: number): number[][] {
 
 /**
  * The ways a piece may be broken into lines, the narrowest first. A pickup hangs before bar 1 where there is room, and two
- * bars share a line where all are alike.
+ * bars share a line where all are alike and not too wide. `tens` is the width of a column in tens of pixels.
  */
-export function layoutsOf(bars: readonly { number: number; fragments: readonly Fragment[] }[], unit: Ticks): Layout[] {
+export function layoutsOf(
+  bars: readonly { number: number; fragments: readonly Fragment[] }[],
+  unit: Ticks,
+  tens = 1,
+): Layout[] {
   const widths = bars.map((bar) => ({
     pickup: bar.number === 0,
     widths: bar.fragments.map((fragment) => fragment.ticks / unit),
@@ -85,6 +91,7 @@ export function layoutsOf(bars: readonly { number: number; fragments: readonly F
   const hang = widths[0].pickup ? sum(widths[0].widths) : 0;
   if (hang && full + hang <= MAX_COLUMNS) layouts.push(layout(full + hang, 'hangs'));
   const alike = widths.every((bar) => bar.widths.join() === longest.join());
-  if (alike && widths.length > 1 && 2 * full <= MAX_COLUMNS) layouts.push(layout(2 * full, 'pairs'));
+  if (alike && widths.length > 1 && 2 * full <= MAX_COLUMNS && 2 * full * tens <= MOST_PAIR)
+    layouts.push(layout(2 * full, 'pairs'));
   return layouts.filter(({ columns }) => columns <= MAX_COLUMNS || columns === sizes[0]);
 }
