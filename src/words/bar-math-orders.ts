@@ -127,9 +127,6 @@ const RULE_WORDS: Record<string, string> = {
 /** Why there is no order at all, in a drummer's words. */
 export const reasonSays = (reason: string): string => reason.replace(/\w+/g, (word) => RULE_WORDS[word] ?? word);
 
-/** The reason where finding a better one would take too long. */
-export const NO_REASON = 'no order keeps to all of the rules';
-
 /** A part of a slot or some slots: "half a sixteenth". */
 function gapSays(gap: number, { one, many: more }: { one: string; many: string }): string {
   if (gap === 0.5) return `half ${/^[aeiou]/.test(one) ? 'an' : 'a'} ${one}`;

@@ -1,6 +1,6 @@
 import { TooLarge, type Arrangements } from '../../../src/core/index.ts';
 import { noOrderSays, orderSays, ordersSay } from '../../../src/words/bar-math-answers.ts';
-import { NO_REASON, reasonSays, ruleFaultSays, tooManySays } from '../../../src/words/bar-math-orders.ts';
+import { reasonSays, ruleFaultSays, tooManySays } from '../../../src/words/bar-math-orders.ts';
 import { wholeSays } from '../../../src/words/bar-math.ts';
 import { keptIn, loopsOf, pathOf, type OrderList } from './orders/around.ts';
 import { laid } from './orders/lay.ts';
@@ -78,14 +78,14 @@ function answered(inputs: Inputs, read: Reading, problem: Problem, props: SumPro
   return number === undefined ? found : { ...found, ...shown(number, all, problem, props) };
 }
 
-/** The reason takes further counts, of fewer rules, which may be larger ones. */
+/**
+ * Why there is none. Which rule stands in the way takes further counts of fewer rules, which may be larger: where the
+ * states do not suffice for them, that is too large as well.
+ */
 function reasonIn(all: Arrangements, states: number): string {
-  try {
-    return reasonSays(all.reason ?? NO_REASON);
-  } catch (error) {
-    if (states < AT_ALL.states || !(error instanceof TooLarge)) throw error;
-    return NO_REASON;
-  }
+  const reason = all.reason ?? '';
+  if (states < AT_ALL.states && /^no order keeps to [^;]*$/.test(reason)) throw new TooLarge('the reason is not known');
+  return reasonSays(reason);
 }
 
 function orderIn(inputs: Inputs, read: Reading, count: bigint): bigint | undefined {

@@ -19,7 +19,7 @@ export interface Problem {
 const MOST_BARS = 8;
 
 /** So many states are counted while a finger is still on the button, and so many of the dearer ones ranked. */
-export const AT_ONCE = { states: 10_000, ranked: 400 };
+export const AT_ONCE = { states: 10_000, ranked: 150 };
 /** Beyond these even a worker would keep a player waiting, or fill the memory of a phone. */
 export const AT_ALL = { states: 300_000, ranked: 50_000 };
 

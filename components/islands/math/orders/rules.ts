@@ -1,7 +1,7 @@
 /** The rules of a bar to be, as they are typed: `2-3,3-3` are joins that must not be, first cell and next by their rows. */
 import { slotsOfCounts } from '../../../../src/core/index.ts';
 import type { ArrangeRules, Grid, Lead, MeterText } from '../../../../src/core/index.ts';
-import { joinsFault, leadFault } from '../../../../src/words/bar-math-orders.ts';
+import { apartSays, joinsFault, leadFault, rulesSay } from '../../../../src/words/bar-math-orders.ts';
 import type { Reading } from '../read.ts';
 import type { Inputs, SumProps } from '../types.ts';
 
@@ -121,3 +121,22 @@ function joinsOf({ joins }: Inputs, read: Reading, { rows }: Ground): [string, s
 
 /** The id of a cell is its row, from 0. */
 const idOfRow = (row: number): string => String(row - 1);
+
+/** The rules that are set, in a sentence; the cells have their names row by row. */
+export function rulesSaid(inputs: Inputs, names: readonly string[]): string {
+  const apart = apartSays(names);
+  const nameOf = (row: string | number): string => apart[Number(row) - 1] ?? '';
+  return rulesSay({
+    first: nameOf(inputs.first),
+    last: nameOf(inputs.last),
+    accents: inputs.accents.trim(),
+    quiet: inputs.quiet.trim(),
+    end: inputs.end.trim(),
+    run: inputs.run,
+    graces: inputs.graces === 'yes',
+    within: inputs.within === 'yes',
+    joins: readJoins(inputs.joins).map(([before, after]) => [nameOf(before), nameOf(after)]),
+    lead: inputs.lead,
+    loop: inputs.loop === 'yes',
+  });
+}
