@@ -2,9 +2,12 @@
  * The one contract for a programmer's errors: RangeError with the name, the value and its limit.
  */
 
+/** A value as it is told: a text in quotes, so that it is not taken for a number. */
+export const shown = (value: unknown): string => (typeof value === 'string' ? `"${value}"` : String(value));
+
 /** Refuses what does not hold. */
 export function must(holds: boolean, name: string, value: unknown, limit: string): asserts holds {
-  if (!holds) throw new RangeError(`${name} is ${typeof value === 'string' ? `"${value}"` : String(value)}; ${limit}`);
+  if (!holds) throw new RangeError(`${name} is ${shown(value)}; ${limit}`);
 }
 
 /** Whether this is an object that may have the keys asked for. */

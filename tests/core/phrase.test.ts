@@ -47,6 +47,7 @@ describe('bars that do not add up', () => {
     ['R', { meter: '4/3', grid: 4 }, '"3" is not a note value'],
     ['R', { meter: '4/4', grid: 9 }, 'grid is 9; 1 to 8'],
     ['R', { ...in44, pickup: 17 }, 'pickup is 17; 0 to 16'],
+    ['R', { ...in44, pickup: '1' as unknown as number }, 'pickup is "1"; 0 to 16'],
     ['R', { ...in44, pickup: -1 }, 'pickup is -1'],
     ['R', { ...in44, pickup: 1.5 }, 'pickup is 1.5'],
     ['R', { ...in44, pickup: 1 }, 'the pickup leads to a bar, and none follows'],

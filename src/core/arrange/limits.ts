@@ -10,8 +10,10 @@ export const MAX_REASON_STATES = 200_000;
 /** The most digits, each of 32 bits, that its numbers may take: 128 MB. */
 export const MAX_DIGITS = 32_000_000;
 
-/** The most cells of an order, and the most sums, where orders are counted by how many of each cell they have. */
+/** The most cells of an order where orders are counted by how many of each cell they have. */
 const MAX_MIXED = 1_024;
+
+/** The most sums by which cells are mixed. */
 export const MAX_MIXINGS = 20_000_000;
 
 /** The most slots of a loop. */
@@ -43,7 +45,10 @@ export const tooMixed = (): TooLarge =>
 
 /** Refuses orders of more cells than can be mixed. */
 export function checkMixed(cells: number): void {
-  if (cells > MAX_MIXED) throw new TooLarge(`orders of ${cells} cells are too long; at most 1,024 cells can be mixed`);
+  if (cells > MAX_MIXED)
+    throw new TooLarge(
+      `orders of ${cells} cells are too long; at most ${MAX_MIXED.toLocaleString('en')} cells can be mixed`,
+    );
 }
 
 /** Refuses loops that would take too long to be counted. */

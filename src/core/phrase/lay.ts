@@ -1,4 +1,4 @@
-import { isObject, must, oneOf } from '../check.ts';
+import { isObject, must, oneOf, shown } from '../check.ts';
 import type { Fault, Result } from '../fault.ts';
 import { expand, slotsOnly, type FlatItem } from '../sticking/expand.ts';
 import { LIMITS } from '../sticking/check-lines.ts';
@@ -78,9 +78,9 @@ function givenRuler({ meter, grid }: PhraseRequest): Ruler | undefined {
   if (grid !== undefined && !isGrid(grid))
     throw new Refusal(
       0,
-      String(grid),
+      shown(grid),
       `1 to ${MAX_GRID}`,
-      `grid is ${grid}; 1 to ${MAX_GRID} slots a beat can stand there`,
+      `grid is ${shown(grid)}; 1 to ${MAX_GRID} slots a beat can stand there`,
     );
   return meter !== undefined && grid !== undefined ? rulerOf(meter, grid) : undefined;
 }
@@ -211,7 +211,7 @@ function openBar(walk: Walk, ruler: Ruler): void {
 function checkPickup(pickup: number, ruler: Ruler): void {
   if (Number.isInteger(pickup) && pickup > 0 && pickup <= ruler.slots) return;
   const most = `0 to ${ruler.slots}`;
-  throw new Refusal(0, String(pickup), most, `pickup is ${pickup}; ${most} slots can stand before bar 1`);
+  throw new Refusal(0, shown(pickup), most, `pickup is ${shown(pickup)}; ${most} slots can stand before bar 1`);
 }
 
 /** A slot shared by more strokes than whole ticks allow is refused, never rounded. */

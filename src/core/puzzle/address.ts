@@ -10,6 +10,7 @@ export type PuzzleKind = (typeof PUZZLE_KINDS)[number];
 
 /** From 1, the easiest. */
 export type Level = 1 | 2 | 3 | 4 | 5;
+/** All levels, the easiest first. */
 export const LEVELS: readonly Level[] = [1, 2, 3, 4, 5];
 
 /** What makes puzzles now; an address of an older version is answered by the makers of that version. */
