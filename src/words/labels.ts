@@ -94,7 +94,8 @@ export function lessonPlace(place: number, of: number): string {
  */
 export function countsApart(beats: readonly { text: string; notes: string }[]): string | undefined {
   const said = beats.map(({ text, notes }, at) => `${text} where ${at ? 'they' : 'the notes'} have ${notes}`);
-  return said.length === 0 ? undefined : `This text counts ${said.join(', and ')}.`;
+  const [last, ...before] = said.toReversed();
+  return last && `This text counts ${[...before.toReversed(), before.length ? `and ${last}` : last].join(', ')}.`;
 }
 
 /**

@@ -39,5 +39,8 @@ test('a lesson says where its text and its notes count in different syllables, a
   expect(countsApart(beatsApart(bars, '1 ta te ta'))).toBe(
     'This text counts 1 e & a where the notes have 1 ta te ta, and 1 trip let where they have 1 la li.',
   );
+  expect(countsApart(beatsApart([...bars, { meter: '4/4', grid: 2 }], '1 ta te ta'))).toBe(
+    'This text counts 1 e & a where the notes have 1 ta te ta, 1 trip let where they have 1 la li, and 1 & where they have 1 te.',
+  );
   expect(countsApart(beatsApart(bars, '1 e & a'))).toBeUndefined();
 });
