@@ -12,7 +12,7 @@ export function createLate<Q extends Question>(task: () => Task<Q>, reckoner: Re
 
   $effect(() => {
     waits = '';
-    if (now !== undefined) return;
+    if (now !== undefined) return void (last = now);
     let dropped = false;
     const patience = setTimeout(() => (waits = 'long'), PATIENCE_MS);
     const settle = (how: typeof waits, answer = last): void => {
