@@ -1,5 +1,5 @@
 import { isGrid, readMeter, type Grid, type MeterText } from '../core/index.ts';
-import { beatsApart, exercisesIn } from '../curriculum/index.ts';
+import { beatsApart, exercisesIn, wordsIn } from '../curriculum/index.ts';
 import { countsApart } from '../words/index.ts';
 import { getExercises } from './collections.ts';
 import type { LessonEntry } from './lessons.ts';
@@ -18,16 +18,13 @@ interface Ruler {
   grid: Grid;
 }
 
-const BARS = /<(?:Bar|Counts)\b[^>]*>/g;
-const METER = /\bmeter="([^"]+)"/;
-const GRID = /\bgrid=\{(\d)\}/;
 const HEADS = /\[([\d+]+\/\d+):(\d)\]/g;
 
 /** The rulers of a lesson's bars and exercises, its own first. */
 async function rulersOf({ data, body = '' }: LessonEntry): Promise<Ruler[]> {
-  const bars = [...body.matchAll(BARS)].flatMap(([bar]) => [
-    { meter: METER.exec(bar)?.[1] ?? data.meter, grid: Number(GRID.exec(bar)?.[1] ?? data.grid) },
-    ...[...bar.matchAll(HEADS)].map(([, meter, grid]) => ({ meter, grid: Number(grid) })),
+  const bars = wordsIn(body, 'Bar', 'Counts').flatMap(({ attributes: { meter, grid, sticking } }) => [
+    { meter: String(meter ?? data.meter), grid: Number(grid ?? data.grid) },
+    ...[...String(sticking ?? '').matchAll(HEADS)].map(([, of, slots]) => ({ meter: of, grid: Number(slots) })),
   ]);
   const shown = new Set(exercisesIn(body));
   const exercises = (await getExercises()).filter(({ id }) => shown.has(id)).map((exercise) => exercise.data);

@@ -1,4 +1,4 @@
-import { cellIds, exercisesIn } from '../curriculum/index.ts';
+import { barsIn, cellIds, exercisesIn } from '../curriculum/index.ts';
 import { getExercises, getNamedCells, type ExerciseEntry, type NamedCell } from './collections.ts';
 import type { LessonEntry } from './lessons.ts';
 
@@ -12,23 +12,18 @@ export async function cellsOfExercise({ data }: ExerciseEntry): Promise<NamedCel
 export const bothNames = (cells: readonly NamedCell[]): string[] =>
   cells.flatMap(({ name, elsewhere }) => (elsewhere ? [name, elsewhere] : []));
 
-const CELLS = /<Bar\b[^>]*?\bcells="([^"]*)"/g;
-const NAMES = /<Bar\b[^>]*?\bname="([^"]*)"/g;
-
-const all = (pattern: RegExp, text: string): string[] => [...text.matchAll(pattern)].map(([, value]) => value);
-
 /** Both names of each cell of a lesson, in its bars and in its exercises, that the school calls something else. */
 export async function bothNamesInLesson({ body = '' }: LessonEntry): Promise<string[]> {
   const cells = await getNamedCells();
-  const renamed = [...cells].filter(([, { elsewhere }]) => elsewhere);
-  if (renamed.length === 0) return [];
+  if (![...cells.values()].some(({ elsewhere }) => elsewhere)) return [];
   const exercises = new Set(exercisesIn(body));
+  const bars = barsIn(body);
   const used = new Set([
-    ...all(CELLS, body).flatMap(cellIds),
+    ...bars.flatMap((bar) => cellIds(bar.cells ?? '')),
     ...(await getExercises()).filter(({ id }) => exercises.has(id)).flatMap(({ data }) => data.cells ?? []),
   ]);
-  const names = new Set(all(NAMES, body));
+  const names = new Set(bars.map(({ name }) => name));
   return bothNames(
-    renamed.filter(([id, { elsewhere }]) => used.has(id) || names.has(elsewhere!)).map(([, cell]) => cell),
+    [...cells].filter(([id, { elsewhere }]) => used.has(id) || names.has(elsewhere)).map(([, cell]) => cell),
   );
 }

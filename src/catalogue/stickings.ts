@@ -3,7 +3,7 @@ import {
   barOfAttributes,
   barOfExercise,
   barOfRudiment,
-  type BarAttributes,
+  barsIn,
   type BarSpec,
   type CellLookup,
 } from '../curriculum/index.ts';
@@ -88,17 +88,6 @@ async function exerciseBars(cellOf: CellLookup): Promise<WithBars[]> {
     rudiments: data.rudiments,
     bars: [barWith(barOfExercise(data), cellOf)],
   }));
-}
-
-const WORD = /<Bar((?:\s+\w+=(?:"[^"]*"|\{[^}]*\}))*)\s*\/>/g;
-const ATTRIBUTE = /(\w+)=(?:"([^"]*)"|\{([^}]*)\})/g;
-
-/** The bars that stand in the text of a lesson. */
-function barsIn(body: string): BarAttributes[] {
-  return [...body.matchAll(WORD)].map(([, written]) => {
-    const attributes = [...written.matchAll(ATTRIBUTE)].map(([, name, text, value]) => [name, text ?? Number(value)]);
-    return Object.fromEntries(attributes) as BarAttributes;
-  });
 }
 
 async function lessonBars(cellOf: CellLookup): Promise<WithBars[]> {

@@ -75,3 +75,4 @@ export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord, type 
 export { LADDER_STEP, ladderTempos, roundsAStep, RUDIMENT_TEMPO } from './ladder.ts';
 export { madeOf, partsOf, type RudimentRow } from './rudiment-parts.ts';
 export { soughtIn } from './rudiment-found.ts';
+export { barsIn, wordsIn } from './words-in.ts';

@@ -1,3 +1,5 @@
+import { wordsIn } from './words-in.ts';
+
 /** As much of a lesson as tells which exercises it holds. */
 export interface LadderLesson {
   id: string;
@@ -10,8 +12,6 @@ export interface LadderExercise {
   id: string;
   tags: readonly string[];
 }
-
-const SHOWN = /<Exercise\s[^>]*?\bid="([^"]+)"/g;
 
 /** An exercise tagged so stands before those that the text shows. */
 const FIRST = 'first';
@@ -42,6 +42,7 @@ export function ladders(lessons: readonly LadderLesson[], exercises: readonly La
  *
  * @example exercisesIn('<Exercise id="b" />') // ['b']
  */
-export const exercisesIn = (body: string): string[] => [...body.matchAll(SHOWN)].map(([, id]) => id);
+export const exercisesIn = (body: string): string[] =>
+  wordsIn(body, 'Exercise').map(({ attributes }) => String(attributes.id));
 
 const idsOf = (exercises: readonly LadderExercise[]): string[] => exercises.map(({ id }) => id);
