@@ -128,7 +128,7 @@ test('strokes light up in the order they are written, and the line runs from lef
   await atOnce(player);
   const seen = await watchLight(player.figure);
   await player.go.click();
-  await expect.poll(async () => (await seen()).length).toBeGreaterThan(40);
+  await expect.poll(async () => (await seen()).length, AFTER_COUNT_IN).toBeGreaterThan(40);
   const ids = await player.letters.evaluateAll((all) => all.map((letter) => (letter as SVGElement).dataset.letter!));
   const mains = [...new Set(ids)].filter((id) => !id.includes('g'));
   const order = (await seen()).filter((id) => !id.includes('g'));
