@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  countName,
   countNames,
   countSyllables,
   COUNT_SYSTEMS,
@@ -87,7 +88,15 @@ describe('counts', () => {
       for (const grid of GRIDS) expect(new Set(countNames('4/4', grid, system)).size).toBe(4 * grid);
   });
 
+  it('has names that are found once, and are nobody else’s to change', () => {
+    const names = countNames('4/4', 4);
+    names[0] = 'spoilt';
+    expect(countNames('4/4', 4)[0]).toBe('1');
+    for (const grid of ['4', NaN, 9]) expect(() => countName('4/4', grid as number, 0)).toThrow(RangeError);
+  });
+
   it('throws for a system that does not exist', () => {
+    expect(() => countNames('4/4', 4, null as unknown as undefined)).toThrow('system is null; one of "1 e & a"');
     expect(() => countSyllables('4/4', 4, 'do re mi' as (typeof COUNT_SYSTEMS)[number])).toThrow(RangeError);
   });
 

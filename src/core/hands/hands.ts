@@ -1,11 +1,12 @@
 import { above0 } from '../check.ts';
 import { DEFAULT_FLAM_MS } from '../timeline/schedule.ts';
 import type { Bpm, Milliseconds } from '../time/units.ts';
-import type { Hand, Limb } from '../sticking/types.ts';
-import type { Stroke, Timeline } from '../timeline/types.ts';
+import type { Limb } from '../sticking/types.ts';
+import type { Timeline } from '../timeline/types.ts';
 import { bindingTempo } from './binds.ts';
 import { gapsOf, type Gap, type GapKind, type GapOptions } from './gaps.ts';
 import { motions, type Motion } from './motion.ts';
+import { longestRuns, type LongestRuns } from './runs.ts';
 
 /** The shortest gap a limb can manage, by kind. */
 export type Limits = Record<GapKind, Milliseconds>;
@@ -16,23 +17,11 @@ export type Limits = Record<GapKind, Milliseconds>;
  */
 export const DEFAULT_LIMITS: Limits = { single: 154, rebound: 55, grace: 90, foot: 160, doubleFoot: 90 };
 
-/** A run of strokes by one hand, feet and rests not counting; one that never ends in a loop is counted once round. */
-export interface Run {
-  length: number;
-  /** Ids of its first and last stroke. */
-  from: string;
-  to: string;
-}
-
 /** What one limb is asked to do. */
-export interface LimbReport {
+export interface LimbReport extends LongestRuns {
   strokes: number;
   graces: number;
   gaps: Gap[];
-  /** Longest run by main strokes; feet have none. */
-  longestRun?: Run;
-  /** The same with grace notes counted. */
-  longestRunWithGraces?: Run;
   /** The tightest gap of each kind there is; grace notes of one figure are apart by its width, whatever the tempo. */
   tightest: Partial<Record<GapKind, Gap>>;
 }
@@ -88,47 +77,6 @@ function report(timeline: Timeline, limb: Limb, options: Required<GapOptions>): 
   for (const gap of gaps) if (gap.ticks > 0 && gap.ms < (tightest[gap.kind]?.ms ?? Infinity)) tightest[gap.kind] = gap;
   const runs = limb === 'R' || limb === 'L' ? longestRuns(timeline, limb, options.loop) : {};
   return { strokes: own.length - graces, graces, gaps, tightest, ...runs };
-}
-
-function longestRuns(
-  timeline: Timeline,
-  hand: Hand,
-  loop: boolean,
-): Pick<LimbReport, 'longestRun' | 'longestRunWithGraces'> {
-  const both = timeline.strokes.filter((s) => s.limb === 'R' || s.limb === 'L');
-  return {
-    longestRun: longest(moments(both.filter((s) => s.kind !== 'grace')), hand, loop),
-    longestRunWithGraces: longest(moments(both), hand, loop),
-  };
-}
-
-/** Moments of a hands' line: who strikes, in order; both hands at once lengthen both runs. */
-function moments(strokes: Stroke[]): Stroke[][] {
-  const found: Stroke[][] = [];
-  for (const stroke of strokes) {
-    const last = found[found.length - 1];
-    const together = last && last[0].tick === stroke.tick && last[0].kind !== 'grace' && stroke.kind !== 'grace';
-    if (together) last.push(stroke);
-    else found.push([stroke]);
-  }
-  return found;
-}
-
-/** The longest run of one hand in a line of moments, the first of several of one length; round its seam where it loops. */
-function longest(line: Stroke[][], hand: Hand, loop: boolean): Run | undefined {
-  const steps = loop ? [...line, ...line] : line;
-  let best: Run | undefined;
-  let run: Run | undefined;
-  for (const moment of steps) {
-    const stroke = moment.find((s) => s.limb === hand);
-    run = stroke && {
-      length: Math.min(line.length, (run?.length ?? 0) + 1),
-      from: run?.from ?? stroke.id,
-      to: stroke.id,
-    };
-    if (run && run.length > (best?.length ?? 0)) best = run;
-  }
-  return best;
 }
 
 /** For each kind of gap a limb has, the tempo above which the first of them is shorter than the limit. */

@@ -1,4 +1,4 @@
-import { hands, type Run } from '../hands/hands.ts';
+import { longestRuns } from '../hands/runs.ts';
 import { printSlot } from '../sticking/print.ts';
 import { slotsOnly } from '../sticking/expand.ts';
 import { mirror } from '../sticking/mirror.ts';
@@ -97,9 +97,9 @@ function accentsOf(line: Line): Wrong[] {
 function runsOf(line: Line, played: Timeline): Wrong[] {
   const { maxRun, graces, loop } = line.puzzle.rules;
   if (maxRun === undefined) return [];
-  const { limbs } = hands(played, 60, { loop: loop ?? false });
   return (['R', 'L'] as const).flatMap((hand): Wrong[] => {
-    const run: Run | undefined = graces ? limbs[hand]?.longestRunWithGraces : limbs[hand]?.longestRun;
+    const { longestRun, longestRunWithGraces } = longestRuns(played, hand, loop);
+    const run = graces ? longestRunWithGraces : longestRun;
     if (!run || run.length <= maxRun) return [];
     const from = played.strokes.find(({ id }) => id === run.from)!;
     return [{ wrong: 'run', hand, length: run.length, most: maxRun, slot: slotOver(line.puzzle, from) }];

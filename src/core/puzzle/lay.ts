@@ -1,11 +1,11 @@
 import { arrangements } from '../arrange/arrange.ts';
 import type { ArrangeCell, ArrangeRequest, Arrangements } from '../arrange/types.ts';
-import { hands } from '../hands/hands.ts';
+import { longestRuns } from '../hands/runs.ts';
 import { perform } from '../timeline/perform.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 import { readPhrase } from '../phrase/read.ts';
 import { parseSticking } from '../sticking/parse.ts';
-import type { Sticking } from '../sticking/types.ts';
+import type { Hand, Sticking } from '../sticking/types.ts';
 import type { PuzzleCell } from './bank.ts';
 import type { LayPuzzle } from './types.ts';
 import { shelfLimits } from './uses.ts';
@@ -78,8 +78,8 @@ export const slotOver = ({ barSlots }: Pick<LayPuzzle, 'barSlots'>, { bar, slot 
 
 /** The most strokes in a row by one hand, grace notes left out. */
 export function longestRun(played: Timeline): number {
-  const { R, L } = hands(played, 60).limbs;
-  return Math.max(R?.longestRun?.length ?? 0, L?.longestRun?.length ?? 0);
+  const lengthOf = (hand: Hand): number => longestRuns(played, hand).longestRun?.length ?? 0;
+  return Math.max(lengthOf('R'), lengthOf('L'));
 }
 
 /** Texts of one slot each as strokes with times. */

@@ -1,4 +1,5 @@
-import { meterOf, slotsOf } from './meter.ts';
+import { must, shown } from '../check.ts';
+import { checkGrid, meterOf, slotsOf } from './meter.ts';
 import type { Grid, MeterText, SlotIndex } from './units.ts';
 
 /**
@@ -52,6 +53,10 @@ function afterNumber(grid: Grid, system: CountSystem): readonly string[] {
   return table[grid] ?? (SYSTEMS['1 e & a'] as Record<number, readonly string[]>)[grid];
 }
 
+function checkSystem(system: CountSystem): void {
+  must(COUNT_SYSTEMS.includes(system), 'system', system, `one of ${COUNT_SYSTEMS.map(shown).join(', ')}`);
+}
+
 /**
  * The syllable of every slot of a bar. Throws RangeError for what is no meter, grid or system.
  * @example
@@ -59,8 +64,7 @@ function afterNumber(grid: Grid, system: CountSystem): readonly string[] {
  */
 export function countSyllables(meter: MeterText, grid: Grid, system: CountSystem = '1 e & a'): string[] {
   const slots = slotsOf(meter, grid);
-  if (!COUNT_SYSTEMS.includes(system))
-    throw new RangeError(`system is "${system}"; one of ${COUNT_SYSTEMS.map((s) => `"${s}"`).join(', ')}`);
+  checkSystem(system);
   const perNumber = slotsPerEighth(meter, grid, system) || grid;
   const rest = afterNumber(perNumber, system);
   return Array.from({ length: slots }, (_, slot) =>
@@ -85,6 +89,22 @@ function apart(syllables: readonly string[]): string[] {
  * countNames('1/4', 4, '1 ta te ta') // → ['1', '1 first ta', '1 te', '1 second ta']
  */
 export function countNames(meter: MeterText, grid: Grid, system?: CountSystem): string[] {
+  return [...namesOf(meter, grid, system)];
+}
+
+/** Names that have been found: the same few are asked for at every cell. */
+const known = new Map<string, readonly string[]>();
+
+function namesOf(meter: MeterText, grid: Grid, system: CountSystem = '1 e & a'): readonly string[] {
+  checkGrid(grid);
+  checkSystem(system);
+  const key = `${meter}:${grid}:${system}`;
+  const names = known.get(key) ?? nameSlots(meter, grid, system);
+  known.set(key, names);
+  return names;
+}
+
+function nameSlots(meter: MeterText, grid: Grid, system: CountSystem): string[] {
   const syllables = countSyllables(meter, grid, system);
   const size = slotsPerEighth(meter, grid, system) || grid;
   const rest = apart(syllables.slice(1, size));
@@ -99,8 +119,8 @@ export function countNames(meter: MeterText, grid: Grid, system?: CountSystem): 
  * countName('4/4', 4, 15) // → '4 a'
  */
 export function countName(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
-  const names = countNames(meter, grid, system);
-  if (!(slot in names)) throw new RangeError(`slot is ${slot}; 0 to ${names.length - 1} in a bar of ${meter}`);
+  const names = namesOf(meter, grid, system);
+  must(slot in names, 'slot', slot, `0 to ${names.length - 1} in a bar of ${meter}`);
   return names[slot];
 }
 
