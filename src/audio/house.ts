@@ -24,9 +24,12 @@ export function createHouse(openStage: OpenStage = loadStage): House {
   let stage: Promise<Stage> | undefined;
   let resting: ReturnType<typeof setTimeout> | undefined;
 
+  // Fewer interruptions are worth a few milliseconds: what is heard and what lights up are matched anyway.
+  const opened = (): AudioContext => (context ??= new AudioContext({ latencyHint: 'balanced' }));
+
   const load = async (): Promise<Stage> => {
     try {
-      return await openStage(context!);
+      return await openStage(opened());
     } catch (error) {
       stage = undefined;
       throw error;
@@ -36,11 +39,10 @@ export function createHouse(openStage: OpenStage = loadStage): House {
   return {
     open() {
       clearTimeout(resting);
-      // Fewer interruptions are worth a few milliseconds: what is heard and what lights up are matched anyway.
-      context ??= new AudioContext({ latencyHint: 'balanced' });
+      const own = opened();
       // Where it may not sound it stays suspended; the player watches its state.
-      context.resume().catch(() => undefined);
-      return context;
+      own.resume().catch(() => undefined);
+      return own;
     },
     stage: () => (stage ??= load()),
     rest() {

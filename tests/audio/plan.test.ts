@@ -2,20 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { schedule, secondsAt } from '../../src/core/index.ts';
 import type { PlayRequest } from '../../src/audio/index.ts';
-import { passesOf, planOf, type Hit, type Pass, type TimedPass } from '../../src/audio/plan/plan.ts';
+import { openingTurn, turnAfter, type Turn } from '../../src/audio/conductor/turns.ts';
+import { planOf, type Hit, type Pass } from '../../src/audio/plan/plan.ts';
 import { runs } from '../helpers/arbitrary.ts';
 import { ms, nameOf, requestOf } from './requests.ts';
 
 const SIXTEEN = '{R L}8';
 const IN_FOUR = { meter: '4/4', grid: 4 };
 
-const take = (request: PlayRequest, passes: number): TimedPass[] => {
-  const taken: TimedPass[] = [];
-  for (const pass of passesOf(planOf(request))) if (taken.push(pass) === passes) break;
-  return taken;
-};
+/** The first passes of a request, fewer where it ends before. */
+function take(request: PlayRequest, passes: number): Turn[] {
+  const turns = [openingTurn(planOf(request), 0)];
+  for (let next = turnAfter(turns[0]); next && turns.length < passes; next = turnAfter(next)) turns.push(next);
+  return turns;
+}
 
-const timesOf = ({ start, pass }: TimedPass): [string, number][] =>
+const timesOf = ({ start, pass }: Turn): [string, number][] =>
   pass.hits.map((hit) => [nameOf(hit), ms(start + hit.seconds)]);
 
 const strokesOf = (pass: Pass): Hit[] => pass.hits.filter(({ sound }) => 'stroke' in sound);
@@ -54,7 +56,8 @@ describe('a pass', () => {
   });
 
   it('ends where it does not loop', () => {
-    expect([...passesOf(planOf(requestOf(SIXTEEN, IN_FOUR, { loop: false })))]).toHaveLength(1);
+    expect(take(requestOf(SIXTEEN, IN_FOUR, { loop: false }), 2)).toHaveLength(1);
+    expect(take(requestOf(SIXTEEN, IN_FOUR), 2)).toHaveLength(2);
   });
 
   it('has its grace notes before its beginning in every round, within half the gap to the stroke before', () => {

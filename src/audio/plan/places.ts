@@ -1,7 +1,7 @@
 import {
   COUNT_SYSTEMS,
   countSyllables,
-  slotsOf,
+  meterOf,
   slotTicks,
   type CountSystem,
   type Seconds,
@@ -47,9 +47,8 @@ function slotsOfBar(bar: TimelineBar, phase: Phase, number: number, own: Ticks, 
 
 /** A count-in says the beats alone: each number stands until the next one. */
 export function countInSlots(bar: TimelineBar, counting?: string): Slot[] {
-  const ticks = slotsOf(bar.meter, bar.grid) * slotTicks(bar.meter, bar.grid);
   let said = '';
-  return slotsOfBar(bar, 'count-in', 0, -ticks, counting).map((slot) => {
+  return slotsOfBar(bar, 'count-in', 0, -meterOf(bar.meter).barTicks, counting).map((slot) => {
     if (slot.beat) said = slot.count;
     return { ...slot, count: said };
   });
@@ -64,7 +63,7 @@ function sectionSlots({ phase, timeline, at }: Section, counting?: string): Slot
 /** The slots of a pickup: the last ones of a bar before bar 1. */
 function pickupSlots({ phase, timeline, at }: Section, counting?: string): Slot[] {
   const [bar] = timeline.bars;
-  const ticks = slotsOf(bar.meter, bar.grid) * slotTicks(bar.meter, bar.grid);
+  const ticks = meterOf(bar.meter).barTicks;
   return slotsOfBar({ ...bar, tick: at - ticks }, phase, 0, -ticks, counting).filter(
     ({ tick }) => tick >= at - timeline.pickupTicks,
   );

@@ -139,22 +139,3 @@ function passOf(request: PlayRequest, opens: boolean): Pass {
 export function planOf(request: PlayRequest): Plan {
   return { request, first: passOf(request, true), again: passOf(request, false) };
 }
-
-/** One pass at its place in time. */
-export interface TimedPass {
-  number: number;
-  start: Seconds;
-  pass: Pass;
-}
-
-/**
- * The passes of a plan, one after another, the first one's own time 0 at `start`; without end where the request loops.
- */
-export function* passesOf(plan: Plan, start: Seconds = 0): Generator<TimedPass> {
-  yield { number: 1, start, pass: plan.first };
-  let at = start + plan.first.end;
-  for (let number = 2; plan.request.loop; number += 1) {
-    yield { number, start: at, pass: plan.again };
-    at += plan.again.end;
-  }
-}
