@@ -1,10 +1,10 @@
 /** The part of the browser's `Storage` that is used. */
 export type StorageArea = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
-/** The browser's own area; reading the property alone throws where the browser blocks it. */
-export function browserArea(): StorageArea | undefined {
+/** An area of the browser's own; reading the property alone throws where the browser blocks it. */
+export function browserArea(name: 'localStorage' | 'sessionStorage' = 'localStorage'): StorageArea | undefined {
   try {
-    return globalThis.localStorage;
+    return globalThis[name];
   } catch {
     return undefined;
   }
@@ -13,8 +13,11 @@ export function browserArea(): StorageArea | undefined {
 /** Copies of unreadable data that are kept, at most. */
 const ASIDES = 9;
 
-/** Under which key a site keeps its players' data; two sites may share a host under different paths. */
-export const keyOf = (base: string): string => `barwright:${base}`;
+/**
+ * Under which key a site keeps its players' data; two sites may share a host under different paths. The path is that of
+ * this site where none is given.
+ */
+export const keyOf = (base: string = import.meta.env?.BASE_URL ?? '/'): string => `barwright:${base}`;
 
 /** The keys under which texts stand that could not be read whole. */
 const asidesOf = (key: string): string[] => Array.from({ length: ASIDES }, (_, index) => `${key}:aside:${index + 1}`);

@@ -23,7 +23,7 @@ export interface OwnData {
  */
 export function openOwnData(options: { area?: StorageArea | undefined; base?: string } = {}): OwnData {
   const area = 'area' in options ? options.area : browserArea();
-  const key = keyOf(options.base ?? import.meta.env?.BASE_URL ?? '/');
+  const key = keyOf(options.base);
   const attempt = <T>(otherwise: T, use: (area: StorageArea) => T): T => tried(area, otherwise, use);
   return {
     get readable() {

@@ -35,7 +35,7 @@ export interface StorageOptions {
   /** Two sites may share an origin under different paths; their players' data stay apart. */
   base?: string;
   /** Where `storage` events of other pages arrive. */
-  events?: Pick<Window, 'addEventListener'>;
+  events?: Pick<Window, 'addEventListener' | 'removeEventListener'> | undefined;
 }
 
 /**
@@ -46,7 +46,7 @@ export interface StorageOptions {
  */
 export function openStorage(options: StorageOptions = {}): PlayerStore {
   const area = 'area' in options ? options.area : browserArea();
-  const key = keyOf(options.base ?? import.meta.env?.BASE_URL ?? '/');
+  const key = keyOf(options.base);
   const events = options.events ?? (typeof window === 'undefined' ? undefined : window);
   return storeOver(new Shelf(area, key), key, events);
 }
@@ -58,10 +58,6 @@ function storeOver(shelf: Shelf, key: string, events: StorageOptions['events']):
     shelf.write(edit);
     tell();
   };
-  // A null key means that everything was cleared.
-  events?.addEventListener('storage', (event) => {
-    if (event.key === key || event.key === null) tell();
-  });
   return {
     get persistent() {
       return shelf.persistent;
@@ -79,8 +75,16 @@ function storeOver(shelf: Shelf, key: string, events: StorageOptions['events']):
     puzzles: () => shelf.read().puzzles ?? [],
     notePuzzle: (record) => change((all) => (all.puzzles = withRecord(all.puzzles ?? [], record))),
     on: (listener) => {
+      // A null key means that everything was cleared.
+      const hear = (event: StorageEvent) => {
+        if (event.key === key || event.key === null) listener();
+      };
       listeners.add(listener);
-      return () => listeners.delete(listener);
+      events?.addEventListener('storage', hear);
+      return () => {
+        listeners.delete(listener);
+        events?.removeEventListener('storage', hear);
+      };
     },
   };
 }

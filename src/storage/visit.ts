@@ -2,7 +2,7 @@
  * What is kept for one visit alone: the exercises ticked for a sheet. It is gone when the tab is closed, and works for as
  * long as the page is open where the browser keeps nothing.
  */
-import { keyOf, type StorageArea } from './keys.ts';
+import { browserArea, keyOf, type StorageArea } from './keys.ts';
 
 /** The exercises ticked in this visit. */
 export interface Visit {
@@ -18,8 +18,8 @@ export interface Visit {
  * @example openVisit({ area: undefined }).ticked() // []
  */
 export function openVisit(options: { area?: StorageArea | undefined; base?: string } = {}): Visit {
-  const area = 'area' in options ? options.area : visitArea();
-  const key = `${keyOf(options.base ?? import.meta.env?.BASE_URL ?? '/')}:ticked`;
+  const area = 'area' in options ? options.area : browserArea('sessionStorage');
+  const key = `${keyOf(options.base)}:ticked`;
   let ids = read(area, key);
   const write = (next: string[]) => {
     ids = next;
@@ -30,10 +30,6 @@ export function openVisit(options: { area?: StorageArea | undefined; base?: stri
     tick: (id, on) => write([...ids.filter((other) => other !== id), ...(on ? [id] : [])]),
     untickAll: () => write([]),
   };
-}
-
-function visitArea(): StorageArea | undefined {
-  return attempt(() => globalThis.sessionStorage);
 }
 
 function read(area: StorageArea | undefined, key: string): string[] {

@@ -6,8 +6,7 @@ import { blocked, FakeArea } from './areas.ts';
 
 const KEY = 'barwright:/';
 
-const open = (area: StorageArea | undefined, events?: Pick<Window, 'addEventListener'>) =>
-  openStorage({ area, base: '/', events });
+const open = (area: StorageArea | undefined, events?: Window) => openStorage({ area, base: '/', events });
 
 describe('what a player chose', () => {
   test('is there when the page is opened again', () => {
