@@ -3,6 +3,7 @@ import { stat } from 'node:fs/promises';
 import type { AddressInfo } from 'node:net';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize } from 'node:path';
+import { pipeline } from 'node:stream/promises';
 
 /** What is served and where: a folder of files, below a base path such as `/school/`. */
 export interface ServeOptions {
@@ -17,7 +18,14 @@ const TYPES: Record<string, string> = {
   '.json': 'application/json; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.jpeg': 'image/jpeg',
+  '.webp': 'image/webp',
+  '.avif': 'image/avif',
   '.ico': 'image/x-icon',
+  '.mp4': 'video/mp4',
+  '.webm': 'video/webm',
+  '.vtt': 'text/vtt; charset=utf-8',
   '.woff2': 'font/woff2',
   '.wasm': 'application/wasm',
   '.xml': 'application/xml; charset=utf-8',
@@ -54,14 +62,14 @@ async function answer({ root, base }: ServeOptions, url: string): Promise<Answer
   return found?.isDirectory() ? { redirect: `${base}${path.slice(1)}/` } : undefined;
 }
 
-function send(response: ServerResponse, status: number, file: string, head: boolean): void {
+async function send(response: ServerResponse, status: number, file: string, head: boolean): Promise<void> {
   response.writeHead(status, {
     'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
     'cache-control': 'no-cache',
     'x-content-type-options': 'nosniff',
   });
   if (head) response.end();
-  else createReadStream(file).pipe(response);
+  else await pipeline(createReadStream(file), response);
 }
 
 async function respond(options: ServeOptions, request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -79,7 +87,8 @@ async function respond(options: ServeOptions, request: IncomingMessage, response
 export function siteServer(options: ServeOptions): Server {
   const settled = { ...options, base: normalBase(options.base) };
   return createServer((request, response) => {
-    respond(settled, request, response).catch(() => response.writeHead(500).end());
+    // A file may go while the site is built anew, and a reader at any time.
+    respond(settled, request, response).catch(() => (response.headersSent ? response : response.writeHead(500)).end());
   });
 }
 

@@ -11,6 +11,7 @@ writeFileSync(join(root, 'index.html'), 'home');
 writeFileSync(join(root, 'course/index.html'), 'course');
 writeFileSync(join(root, 'course/a b.css'), 'css');
 writeFileSync(join(root, '404.html'), 'missing');
+writeFileSync(join(root, 'course/hands.webm'), 'film');
 writeFileSync(join(root, '../secret.txt'), 'secret');
 
 const server = siteServer({ root, base: '/school' });
@@ -44,6 +45,7 @@ describe('a served site', () => {
     expect(await ask('/school/')).toMatchObject({ status: 200, body: 'home', type: 'text/html; charset=utf-8' });
     expect(await ask('/school/course/?a=1')).toMatchObject({ status: 200, body: 'course' });
     expect(await ask('/school/course/a%20b.css')).toMatchObject({ status: 200, type: 'text/css; charset=utf-8' });
+    expect(await ask('/school/course/hands.webm')).toMatchObject({ status: 200, type: 'video/webm' });
   });
 
   test('sends addresses of folders on to the slash', async () => {
