@@ -27,8 +27,19 @@ export function cellLookup(library: Library): CellLookup {
   return (id) => library.cells.get(id)?.data;
 }
 
+/** A bar that could be laid. */
+export type Laid = Extract<LaidBar, { ok: true }>;
+
+/** Lays a bar whose faults are told where it is written; undefined where it has any. */
+export function layQuietly(library: Library, spec: BarSpec): Laid | undefined {
+  const cellOf = cellLookup(library);
+  if (spec.cells?.some((id) => !cellOf(id))) return undefined;
+  const laid = layBar(spec, cellOf);
+  return laid.ok ? laid : undefined;
+}
+
 /** Lays a bar as written; notes what is wrong with it. Undefined where it cannot be laid. */
-export function checkBar(library: Library, spec: BarSpec, site: BarSite): Extract<LaidBar, { ok: true }> | undefined {
+export function checkBar(library: Library, spec: BarSpec, site: BarSite): Laid | undefined {
   const cellOf = cellLookup(library);
   if (!cellsKnown(library, spec, site)) return undefined;
   const laid = layBar(spec, cellOf);

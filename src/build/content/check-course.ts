@@ -1,12 +1,12 @@
-import { inOrder, OWN_PARTS_FROM, type PlacedLesson } from '../../curriculum/index.ts';
-import { faultAt, warnAt, type LessonEntry, type Library } from './library.ts';
+import { inOrder, OWN_PARTS_FROM, type CourseData, type PlacedLesson } from '../../curriculum/index.ts';
+import { faultAt, warnAt, type Entry, type LessonEntry, type Library } from './library.ts';
 import { nearest } from './nearest.ts';
 
 /** The plan and the lessons agree: places, titles, folders; nothing comes twice. */
 export function checkCourse(library: Library): void {
   const { course } = library;
-  const plan = course?.data ? inOrder(course.data) : undefined;
-  if (plan) checkPlan(library, plan);
+  const plan = course?.data && inOrder(course.data);
+  if (course?.data) checkPlan(library, course, course.data);
   library.lessons.forEach((entry) => {
     checkFolders(library, entry);
     if (plan) checkPlace(library, entry, plan);
@@ -14,9 +14,8 @@ export function checkCourse(library: Library): void {
   if (plan) checkOwnPlaces(library, plan);
 }
 
-function checkPlan(library: Library, plan: readonly PlacedLesson[]): void {
-  const entry = library.course!;
-  entry.data!.parts.forEach(({ number }, index) => {
+function checkPlan(library: Library, entry: Entry<CourseData>, course: CourseData): void {
+  course.parts.forEach(({ number }, index) => {
     if (number !== index + 1)
       faultAt(
         library,
@@ -27,7 +26,7 @@ function checkPlan(library: Library, plan: readonly PlacedLesson[]): void {
       );
   });
   const ids = new Set<string>();
-  for (const { id, part, order } of plan) {
+  for (const { id, part, order } of inOrder(course)) {
     if (ids.has(id))
       faultAt(library, entry, ['parts', part - 1, 'lessons', order - 1, 'id'], `"${id}" is in the course twice`);
     ids.add(id);

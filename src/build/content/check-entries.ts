@@ -1,6 +1,6 @@
 import { faultText } from '../../core/index.ts';
 import { barOfExercise, barOfRudiment, layBar, type BarSpec, type LeadName } from '../../curriculum/index.ts';
-import { checkBar, type BarSite } from './check-bars.ts';
+import { cellLookup, checkBar, type BarSite } from './check-bars.ts';
 import { faultAt, type Entry, type Library } from './library.ts';
 import { knownHint } from './nearest.ts';
 import { rudimentFaults } from './rudiment-facts.ts';
@@ -44,7 +44,7 @@ export function checkExercises(library: Library): void {
 }
 
 function checkLead(library: Library, entry: Entry<unknown>, spec: BarSpec, lead: LeadName, index: number): void {
-  const laid = layBar({ ...spec, lead }, (id) => library.cells.get(id)?.data);
+  const laid = layBar({ ...spec, lead }, cellLookup(library));
   if (!laid.ok) faultAt(library, entry, ['leads', index], `with the lead ${lead}: ${laid.fault.message}`);
 }
 

@@ -5,21 +5,16 @@ import {
   barOfExercise,
   choicesOf,
   LESSON_LINES,
-  layBar,
   plainAnswer,
   slotsOfCell,
   type BarAttributes,
-  type BarSpec,
-  type LaidBar,
   type QuestionAttributes,
 } from '../../curriculum/index.ts';
-import { cellLookup, checkBar, type BarSite } from './check-bars.ts';
+import { cellLookup, checkBar, layQuietly, type BarSite, type Laid } from './check-bars.ts';
 import { checkIds, checkTwice } from './check-entries.ts';
 import type { LessonFile, WordUse } from './lesson-file.ts';
 import { faultAt, type LessonEntry, type Library } from './library.ts';
 import { knownHint } from './nearest.ts';
-
-type Laid = Extract<LaidBar, { ok: true }>;
 
 /** The bars of a lesson so far, for the questions after them. */
 interface Seen {
@@ -144,7 +139,7 @@ function questionBar(
   const inLesson = seen.byId.get(bar);
   if (inLesson) return inLesson;
   const exercise = library.exercises.get(bar);
-  if (exercise) return exercise.data ? layQuietly(library, barOfExercise(exercise.data)) : 'faulty';
+  if (exercise) return (exercise.data && layQuietly(library, barOfExercise(exercise.data))) ?? 'faulty';
   note(
     library,
     lesson,
@@ -154,12 +149,4 @@ function questionBar(
     knownHint(bar, [...seen.byId.keys(), ...library.exercises.keys()]),
   );
   return 'faulty';
-}
-
-/** Lays a bar whose faults are told where it is written. */
-function layQuietly(library: Library, spec: BarSpec): Laid | 'faulty' {
-  const cellOf = cellLookup(library);
-  if (spec.cells?.some((id) => !cellOf(id))) return 'faulty';
-  const laid = layBar(spec, cellOf);
-  return laid.ok ? laid : 'faulty';
 }

@@ -1,5 +1,5 @@
 import { readPuzzleAddress } from '../../core/index.ts';
-import { ADDRESSES } from '../../curriculum/index.ts';
+import { ADDRESSES, fileBeside } from '../../curriculum/index.ts';
 import { addressesOf } from './addresses.ts';
 import type { Library } from './library.ts';
 import { knownHint } from './nearest.ts';
@@ -16,7 +16,7 @@ interface Text {
 export function checkReferences(library: Library): void {
   const addresses = addressesOf(library);
   const texts = [
-    ...library.lessons.flatMap(({ id, lesson }) => (lesson ? [{ text: lesson, self: `/lessons/${id}/` }] : [])),
+    ...library.lessons.flatMap(({ id, lesson }) => (lesson ? [{ text: lesson, self: ADDRESSES.lesson(id) }] : [])),
     ...[...library.pages].flatMap(([id, { page }]) => (page ? [{ text: page, self: `/${id}/` }] : [])),
   ];
   for (const { text, self } of texts) checkText(library, text, { addresses, self });
@@ -43,8 +43,7 @@ interface Said {
 
 function pictureFault(library: Library, file: string, { url, alt }: Reference): Said | undefined {
   if (alt.trim() === '') return { message: 'the picture does not say what it shows', hint: `![what it shows](${url})` };
-  const name = url.replace(/^\.\//, '');
-  if (library.pictures.has(file.replace(/[^/]+$/, name))) return undefined;
+  if (library.pictures.has(fileBeside(file, url))) return undefined;
   return {
     message: `there is no picture "${url}" beside this file`,
     hint: 'a picture is a file in the same folder; none is fetched from elsewhere',

@@ -1,5 +1,5 @@
-import { barOfExercise, layBar, type ExerciseData } from '../../curriculum/index.ts';
-import { cellLookup } from './check-bars.ts';
+import { barOfExercise, type ExerciseData } from '../../curriculum/index.ts';
+import { layQuietly } from './check-bars.ts';
 import { faultAt, type Library } from './library.ts';
 
 /**
@@ -9,14 +9,15 @@ import { faultAt, type Library } from './library.ts';
 export function checkRepeats(library: Library): void {
   const first = new Map<string, string>();
   for (const entry of library.exercises.values()) {
-    const bar = entry.data && sounding(library, entry.data);
-    if (bar === undefined) continue;
+    const { data } = entry;
+    const bar = data && sounding(library, data);
+    if (!data || bar === undefined) continue;
     const earlier = first.get(bar);
     if (earlier)
       faultAt(
         library,
         entry,
-        [entry.data!.cells ? 'cells' : 'sticking'],
+        [data.cells ? 'cells' : 'sticking'],
         `this is the bar of ${earlier} again`,
         'one exercise can offer several leads and a range of tempos: keep one of the two, or change the bar',
       );
@@ -26,11 +27,8 @@ export function checkRepeats(library: Library): void {
 
 /** What a bar sounds and where, as a text that two bars share exactly when they are the same; none where it is faulty. */
 export function sounding(library: Library, exercise: ExerciseData): string | undefined {
-  const spec = barOfExercise(exercise);
-  const cellOf = cellLookup(library);
-  if (spec.cells?.some((id) => !cellOf(id))) return undefined;
-  const laid = layBar(spec, cellOf);
-  if (!laid.ok) return undefined;
+  const laid = layQuietly(library, barOfExercise(exercise));
+  if (!laid) return undefined;
   const { bars, pickupTicks, strokes } = laid.timeline;
   return JSON.stringify([
     bars.map(({ meter, grid }) => [meter, grid]),

@@ -1,6 +1,6 @@
 import { DEFAULT_LIMITS, hands, quartersPerMinute, sayCount, type GapKind, type Timeline } from '../../core/index.ts';
-import { barOfExercise, layBar, type ExerciseData } from '../../curriculum/index.ts';
-import { cellLookup } from './check-bars.ts';
+import { barOfExercise, type ExerciseData } from '../../curriculum/index.ts';
+import { layQuietly } from './check-bars.ts';
 import { warnAt, type Entry, type Library } from './library.ts';
 
 /** How far above the usual limit a tempo may go before it is told: limits differ more than this from hand to hand. */
@@ -21,14 +21,12 @@ export function checkTempos(library: Library): void {
   for (const entry of library.exercises.values()) if (entry.data) checkTempo(library, entry, entry.data);
 }
 
-function checkTempo(library: Library, entry: Entry<ExerciseData>, { tempo, leads, ...rest }: ExerciseData): void {
-  const cellOf = cellLookup(library);
-  const spec = barOfExercise({ tempo, leads, ...rest });
-  if (spec.cells?.some((id) => !cellOf(id))) return;
-  const tight = leads
-    .map((lead) => layBar({ ...spec, lead }, cellOf))
-    .flatMap((laid) => (laid.ok ? (tooFast(laid.timeline, tempo.to, spec.pickup === undefined) ?? []) : []));
-  if (tight[0]) warnAt(library, entry, ['tempo', 'to'], tight[0].message, tight[0].hint);
+function checkTempo(library: Library, entry: Entry<ExerciseData>, exercise: ExerciseData): void {
+  const spec = barOfExercise(exercise);
+  const [tight] = exercise.leads
+    .flatMap((lead) => layQuietly(library, { ...spec, lead }) ?? [])
+    .flatMap(({ timeline }) => tooFast(timeline, exercise.tempo.to, spec.pickup === undefined) ?? []);
+  if (tight) warnAt(library, entry, ['tempo', 'to'], tight.message, tight.hint);
 }
 
 function tooFast(timeline: Timeline, goal: number, loop: boolean): { message: string; hint: string } | undefined {

@@ -15,7 +15,7 @@ import {
 } from './mdx-tree.ts';
 import { knownHint } from './nearest.ts';
 import { judge } from './say-issue.ts';
-import type { Reference } from './references.ts';
+import { pictureByName, referenceOf, type Reference } from './references.ts';
 import type { YamlText } from './yaml-text.ts';
 
 /** A word of the vocabulary as a lesson uses it. */
@@ -90,14 +90,10 @@ function readNode(lesson: LessonFile, node: TreeNode, parent: TreeNode): void {
       'the title of the page comes from the front matter',
       'a heading inside a lesson begins with ##',
     );
-  if (node.type === 'link' || node.type === 'definition') refer(lesson, node, 'link');
-  if (node.type === 'image') refer(lesson, node, 'picture');
-  if (node.type === 'imageReference')
-    fault(lesson, placeOfNode(node), 'a picture is written with its file: ![what it shows](picture.png)');
-}
-
-function refer(lesson: LessonFile, node: TreeNode, kind: Reference['kind']): void {
-  lesson.references.push({ kind, url: node.url ?? '', alt: node.alt ?? '', ...placeOfNode(node) });
+  const reference = referenceOf(node);
+  if (reference) lesson.references.push(reference);
+  const named = pictureByName(node);
+  if (named) fault(lesson, placeOfNode(node), named);
 }
 
 function readElement(lesson: LessonFile, node: TreeNode, parent: TreeNode): void {
@@ -140,7 +136,7 @@ function readWord(lesson: LessonFile, node: TreeNode, word: Word): WordUse {
   const place = placeOfNode(node);
   const written = new Map<string, TreeAttribute>();
   for (const attribute of node.attributes ?? []) takeAttribute(lesson, attribute, written, word);
-  const placeOf = (name: string) => (written.has(name) ? placeOfNode(written.get(name)!) : place);
+  const placeOf = (name: string) => placeOfNode(written.get(name) ?? node);
   const textStart = (name: string) => valueStart(lesson.text, written.get(name));
   const attributes = judgeAttributes(lesson, word, written, placeOf);
   return { word, attributes, place, placeOf, textStart };

@@ -2,7 +2,7 @@ import type { ContentFault } from './content-fault.ts';
 import { headingAnchors } from './anchors.ts';
 import { readFrontmatter } from './frontmatter.ts';
 import { placeOfNode, readMarkdown, walk, type TreeNode } from './mdx-tree.ts';
-import type { Reference } from './references.ts';
+import { pictureByName, referenceOf, type Reference } from './references.ts';
 import type { YamlText } from './yaml-text.ts';
 
 /** A page of text taken apart. */
@@ -36,11 +36,8 @@ function readNode(page: PageFile, node: TreeNode): void {
       message: 'a page holds no HTML',
       hint: 'write it in plain Markdown',
     });
-  if (node.type === 'link' || node.type === 'image')
-    page.references.push({
-      kind: node.type === 'link' ? 'link' : 'picture',
-      url: node.url ?? '',
-      alt: node.alt ?? '',
-      ...place,
-    });
+  const reference = referenceOf(node);
+  if (reference) page.references.push(reference);
+  const message = pictureByName(node);
+  if (message) page.faults.push({ file: page.file, ...place, message });
 }

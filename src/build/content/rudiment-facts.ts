@@ -1,6 +1,7 @@
 import type { Stroke, Timeline } from '../../core/index.ts';
 import { TICKS_PER_QUARTER } from '../../core/index.ts';
-import { type LaidBar, type RudimentData } from '../../curriculum/index.ts';
+import type { RudimentData } from '../../curriculum/index.ts';
+import type { Laid } from './check-bars.ts';
 
 /** A field of a rudiment that says something else than its sticking plays. */
 export interface FactFault {
@@ -9,7 +10,7 @@ export interface FactFault {
 }
 
 /** Compares what a rudiment's fields say with what its sticking plays. */
-export function rudimentFaults(rudiment: RudimentData, laid: Extract<LaidBar, { ok: true }>): FactFault[] {
+export function rudimentFaults(rudiment: RudimentData, laid: Laid): FactFault[] {
   const once = statement(laid.timeline);
   return [
     differs('hands', rudiment.hands, playedHands(once)),
@@ -45,8 +46,6 @@ function playedAccents(strokes: readonly Stroke[]): string {
     .flatMap(({ accent }, index) => (accent ? [index + 1] : []))
     .join(' ');
 }
-
-type Laid = Extract<LaidBar, { ok: true }>;
 
 /** How long a slot of the drawing is, as ticks. */
 const slotTicks = ({ phrase }: Laid) => phrase.bars[0].slotTicks;

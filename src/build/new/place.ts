@@ -1,4 +1,4 @@
-import { arrange, inOrder, type PlacedPart } from '../../curriculum/index.ts';
+import { arrange, inOrder, type PlacedLesson, type PlacedPart } from '../../curriculum/index.ts';
 import { partHint } from '../content/check-course.ts';
 import { writtenLessons, type Library } from '../content/library.ts';
 
@@ -13,13 +13,14 @@ export function placeFor(library: Library, id: string, asked: { part?: string; o
   if (!course?.data || !site?.data)
     return refuse('content/course.yaml and content/site.yaml have faults; npm run check:content tells them');
   const parts = arrange(course.data, site.data, writtenLessons(library));
-  const planned = inOrder(course.data).find((lesson) => lesson.id === id);
+  const plan = inOrder(course.data);
+  const planned = plan.find((lesson) => lesson.id === id);
   const number = asked.part ?? (planned && String(planned.part));
   if (number === undefined) return refuse(`Which part? Write --part and its number. ${known(parts)}`);
   const part = parts.find((one) => String(one.number) === number);
   if (!part) return refuse(`There is no part "${number}": ${partHint(Number(number), numbers(parts))}`);
   const order = planned ? String(planned.order) : asked.order;
-  return orderIn(library, part, order);
+  return orderIn(library, plan, part, order);
 }
 
 const refuse = (says: string): Place => ({ ok: false, says });
@@ -27,11 +28,13 @@ const numbers = (parts: readonly PlacedPart[]) => parts.map(({ number }) => numb
 const known = (parts: readonly PlacedPart[]) =>
   `There are:\n${parts.map(({ number, title }) => `  ${number}  ${title}`).join('\n')}`;
 
-function orderIn(library: Library, part: PlacedPart, asked: string | undefined): Place {
-  const order = asked === undefined ? nextOrder(library, part.number) : Number(asked);
+type Plan = readonly PlacedLesson[];
+
+function orderIn(library: Library, plan: Plan, part: PlacedPart, asked: string | undefined): Place {
+  const order = asked === undefined ? nextOrder(library, plan, part.number) : Number(asked);
   if (!Number.isInteger(order) || order < 1 || order > LAST)
     return refuse(`--order is a whole number from 1 to ${LAST}, not "${asked ?? order}"`);
-  const planned = new Set(inOrder(library.course!.data!).map(({ id }) => id));
+  const planned = new Set(plan.map(({ id }) => id));
   const there = library.lessons.find(
     ({ data }) => data && !planned.has(data.id) && data.part === part.number && data.order === order,
   );
@@ -40,8 +43,8 @@ function orderIn(library: Library, part: PlacedPart, asked: string | undefined):
 }
 
 /** One more than any lesson of the part has, planned or written. */
-function nextOrder(library: Library, part: number): number {
-  const planned = inOrder(library.course!.data!).filter((lesson) => lesson.part === part);
+function nextOrder(library: Library, plan: Plan, part: number): number {
+  const planned = plan.filter((lesson) => lesson.part === part);
   const written = writtenLessons(library).filter((lesson) => lesson.part === part);
   return 1 + Math.max(0, ...[...planned, ...written].map(({ order }) => order));
 }

@@ -89,6 +89,18 @@ export const LINKS: Planted[] = [
     hint: /\/course\//,
   },
   {
+    name: 'a link of a page that has its address at the foot',
+    changes: { 'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two.\n---\n\n[x][y]\n\n[y]: /corse/\n' },
+    at: 'content/pages/hearing.md:8:1',
+    says: /leads nowhere/,
+  },
+  {
+    name: 'a picture of a page that has its file at the foot',
+    changes: { 'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two.\n---\n\n![x][y]\n\n[y]: /course/\n' },
+    at: 'content/pages/hearing.md:6:1',
+    says: /written with its file/,
+  },
+  {
     name: 'HTML in a page',
     changes: { 'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two.\n---\n\n<div></div>\n' },
     at: 'content/pages/hearing.md:6:1',
