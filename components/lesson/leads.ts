@@ -1,8 +1,6 @@
 import type { Bar } from '../../src/catalogue/index.ts';
 import type { Surface } from '../../src/core/index.ts';
-import { LEADS } from '../../src/curriculum/index.ts';
-
-type LeadName = (typeof LEADS)[number];
+import { LEADS, type LeadName } from '../../src/curriculum/index.ts';
 
 /** Where it makes no odds to the arms which hand strikes. */
 const SNARE: readonly Surface[] = ['snare', 'rimshot', 'cross', 'rim', 'click'];

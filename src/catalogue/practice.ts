@@ -36,7 +36,7 @@ const allLadders = once(async (): Promise<PartLadders[]> => {
     exercises.map(({ id, data }) => ({ id, tags: data.tags })),
   );
   const entryOf = new Map(exercises.map((entry) => [entry.id, entry]));
-  const of = (id: string) => (rungs.get(id) ?? []).map((exercise) => entryOf.get(exercise)!);
+  const of = (id: string) => (rungs.get(id) ?? []).flatMap((exercise) => entryOf.get(exercise) ?? []);
   const byPart = parts.map((part) => ({
     part,
     ladders: part.lessons.flatMap(({ id, entry }) => (entry ? [{ lesson: entry, exercises: of(id) }] : [])),

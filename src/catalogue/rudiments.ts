@@ -28,10 +28,7 @@ export interface RudimentKin {
 export async function rudimentKin(slug: string): Promise<RudimentKin> {
   const all = await getRudiments();
   const kin = {
-    parts: partsOf(
-      all.find(({ id }) => id === slug)!,
-      all,
-    ),
+    parts: partsOf(await getRudiment(slug), all),
     wholes: all.filter((one) => partsOf(one, all).some(({ id }) => id === slug)),
     sameHands: await sameHands(slug),
   };

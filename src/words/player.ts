@@ -113,9 +113,11 @@ export function playName(sounding: boolean, what: string | undefined): string {
  *
  * @example tempoSays(72, false) // '72 quarter notes a minute'
  */
-export function tempoSays(tempo: number, compound: boolean): string {
-  return `${tempo} ${compound ? 'dotted quarter notes' : 'quarter notes'} a minute`;
-}
+export const tempoSays = (tempo: number, compound: boolean): string => `${tempo} ${tempoUnit(compound)}`;
+
+/** What a tempo counts. */
+export const tempoUnit = (compound: boolean): string =>
+  `${compound ? 'dotted quarter notes' : 'quarter notes'} a minute`;
 
 /**
  * Swing as a ratio of the long to the short note.

@@ -1,9 +1,9 @@
 /** Settings that a link sent to one bar: they lie over the player's own until something is changed. */
 import { mount } from 'svelte';
-import type { Lead } from '../../../src/core/index.ts';
 import type { ExerciseMemory, SiteSettings } from '../../../src/storage/index.ts';
 import { LINK_LABELS, refusedSays, sentSays } from '../../../src/words/links.ts';
-import { type LeadName, type LinkSettings, type Offered, readSettings, withoutSettings } from './settings.ts';
+import { LEADS } from '../player/props.ts';
+import { type LinkSettings, type Offered, readSettings, withoutSettings } from './settings.ts';
 import SentLine from './SentLine.svelte';
 
 /** What is remembered for a player. */
@@ -17,7 +17,6 @@ export interface Sent {
   giveUp(change: object): void;
 }
 
-const LEADS: Record<LeadName, Lead> = { right: 'written', left: 'left', alternating: 'alternating' };
 /** What the player's memory calls a link's settings. */
 const NAME_OF: Record<string, keyof LinkSettings> = { tempo: 'tempo', lead: 'lead', flamMs: 'flam' };
 

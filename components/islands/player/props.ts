@@ -28,7 +28,8 @@ export interface PlayerProps {
 /** Slowest and fastest beat, a minute. */
 export const TEMPO = { min: 30, max: 300 } as const;
 
-const LEADS: Record<PlayerProps['leads'][number], Lead> = {
+/** The leads as a page says them, and as a phrase knows them. */
+export const LEADS: Record<PlayerProps['leads'][number], Lead> = {
   right: 'written',
   left: 'left',
   alternating: 'alternating',
