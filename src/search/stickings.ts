@@ -1,6 +1,6 @@
 /** What contains a sticking, and where in it. */
 import { findSticking, saySlot, slotCount, slotsOf, slotsOnly } from '../core/index.ts';
-import type { CountSystem, Grid, Match, Sticking } from '../core/index.ts';
+import type { CountSystem, Match, Sticking } from '../core/index.ts';
 import type { Filters } from './filters.ts';
 import { slotsOfBar, type BarSlots, type StickingBar, type StickingEntry } from './sticking-index.ts';
 
@@ -142,10 +142,10 @@ function countAt(bar: StickingBar, slot: number, counting?: CountSystem): Pick<S
   const { meter, grid, pickup = 0 } = bar;
   const { slots, changes } = slotsOfBar(bar);
   if (meter === undefined || grid === undefined || changes) return {};
-  const size = slotsOf(meter, grid as Grid);
+  const size = slotsOf(meter, grid);
   const place = slot - pickup;
   const number = Math.floor(place / size) + 1;
-  const count = saySlot(meter, grid as Grid, place - (number - 1) * size, counting);
+  const count = saySlot(meter, grid, place - (number - 1) * size, counting);
   return slots.length - pickup > size || pickup > 0 ? { bar: number, count } : { count };
 }
 

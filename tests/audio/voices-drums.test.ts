@@ -79,7 +79,7 @@ describe('the snare drum by height of the stroke', () => {
 
   test('a rimshot rings with the hoop, an accent does not', () => {
     const hoop = (name: VoiceName) =>
-      mean(takes(name).map((take) => decibels(energies(seconds(take, 0.02, 0.06), RATE, [790, 840])[1]!)));
+      mean(takes(name).map((take) => decibels(energies(seconds(take, 0.02, 0.06), RATE, [790, 840])[1])));
     expect(hoop('rimshot')).toBeGreaterThan(hoop('accent') + 6);
   });
 
@@ -88,9 +88,9 @@ describe('the snare drum by height of the stroke', () => {
     const colour = (side: number) => {
       const own = takes('tap').filter((_, variant) => variant % 2 === side);
       const sums = own.map((take) => energies(seconds(take, 0, 0.1), RATE, edges));
-      return edges.map((_, band) => decibels(mean(sums.map((bands) => bands[band]!))));
+      return edges.map((_, band) => decibels(mean(sums.map((bands) => bands[band]))));
     };
-    const differences = colour(0).map((right, band) => Math.abs(right - colour(1)[band]!));
+    const differences = colour(0).map((right, band) => Math.abs(right - colour(1)[band]));
     expect(Math.max(...differences)).toBeGreaterThan(0.5);
     expect(Math.max(...differences)).toBeLessThan(5);
   });
@@ -113,9 +113,9 @@ describe('other sample rates', () => {
 describe('a buzz', () => {
   test('bounces ever closer and ever softer', () => {
     const bounces = bouncesOf({ random: rng('bounces') });
-    const gaps = bounces.slice(1).map(({ seconds }, i) => seconds - bounces[i]!.seconds);
-    gaps.slice(1).forEach((gap, i) => expect(gap).toBeLessThan(gaps[i]!));
-    bounces.slice(1).forEach(({ level }, i) => expect(level).toBeLessThan(bounces[i]!.level));
+    const gaps = bounces.slice(1).map(({ seconds }, i) => seconds - bounces[i].seconds);
+    gaps.slice(1).forEach((gap, i) => expect(gap).toBeLessThan(gaps[i]));
+    bounces.slice(1).forEach(({ level }, i) => expect(level).toBeLessThan(bounces[i].level));
     expect(bounces[0]).toEqual({ seconds: 0, level: 1 });
   });
 
@@ -166,8 +166,8 @@ describe('cymbals', () => {
   test('the further apart the hats, the longer they ring', () => {
     const order: VoiceName[] = ['pedal', 'hat', 'half', 'open'];
     const falls = order.slice(1).map((name) => mean(takes(name).map((take) => fall(take, 0.01, 0.06))));
-    expect(falls[0]!).toBeLessThan(falls[1]! - 100);
-    expect(falls[1]!).toBeLessThan(falls[2]! - 20);
+    expect(falls[0]).toBeLessThan(falls[1] - 100);
+    expect(falls[1]).toBeLessThan(falls[2] - 20);
   });
 
   test('highs die sooner than lows', () => {
@@ -175,7 +175,7 @@ describe('cymbals', () => {
       for (const take of takes(name)) {
         const early = energies(seconds(take, 0.05, 0.15), RATE, [2000, 7000]);
         const late = energies(seconds(take, 0.55, 0.65), RATE, [2000, 7000]);
-        expect(late[2]! / early[2]!).toBeLessThan(0.5 * (late[0]! / early[0]!));
+        expect(late[2] / early[2]).toBeLessThan(0.5 * (late[0] / early[0]));
       }
     }
   });
@@ -221,7 +221,7 @@ describe('the kit together', () => {
     const crash = takes('crash');
     takes('accent').forEach((accent, i) => {
       const kick = renderVoice('kick', RATE, i % variantsOf('kick'));
-      const sum = accent.map((sample, n) => sample + (kick[n] ?? 0) + (crash[i % crash.length]![n] ?? 0));
+      const sum = accent.map((sample, n) => sample + (kick[n] ?? 0) + (crash[i % crash.length][n] ?? 0));
       expect(Math.max(...sum.map(Math.abs))).toBeLessThan(1);
     });
   });

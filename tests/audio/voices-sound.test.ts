@@ -95,7 +95,7 @@ describe('how a stroke is played', () => {
   test('hands lie a little to their own side, the hats left, the floor tom right', () => {
     const pans = bar('R L R@hat R@floor K', 4).strokes.map((stroke) => soundOf(stroke, 0).pan);
     expect(pans[0]).toBeGreaterThan(0);
-    expect(pans[1]).toBe(-pans[0]!);
+    expect(pans[1]).toBe(-pans[0]);
     expect(pans[2]).toBeLessThan(-0.1);
     expect(pans[3]).toBeGreaterThan(0.1);
     expect(pans[4]).toBe(0);

@@ -48,7 +48,7 @@ describe('the synth worker', () => {
     const answers = ask(['gong' as VoiceName, 'beat']).map(({ answer }) => answer);
     expect(answers.map(({ kind }) => kind)).toEqual(['failed', 'voice', 'done']);
     expect(answers[0]).toMatchObject({ id: 7, voice: 'gong', message: expect.stringContaining('"gong"') });
-    expect(ask(['beat'], false, 0)[0]!.answer).toMatchObject({ kind: 'failed', voice: 'beat' });
+    expect(ask(['beat'], false, 0)[0].answer).toMatchObject({ kind: 'failed', voice: 'beat' });
   });
 
   test('listens to messages and answers by messages', async () => {
@@ -59,7 +59,7 @@ describe('the synth worker', () => {
     const listen = (globalThis as unknown as { onmessage: (event: unknown) => void }).onmessage;
     listen({ data: { id: 1, sampleRate: 48000, voices: ['subdivision'] } });
     expect(postMessage.mock.calls.map(([answer]) => answer.kind)).toEqual(['voice', 'done']);
-    expect(postMessage.mock.calls[0]![1]).toHaveLength(1);
+    expect(postMessage.mock.calls[0][1]).toHaveLength(1);
   });
 
   test('the whole kit fits in 20 million bytes at 48 kHz', () => {

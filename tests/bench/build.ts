@@ -69,13 +69,13 @@ const row = (cells: (string | number)[]) => console.log(cells.map((cell) => Stri
 /** What a lesson more costs between two builds, and how much more than between the two before: 1 is a straight line. */
 function growth(builts: readonly Built[]): void {
   const costs = builts.slice(1).map((built, at) => {
-    const before = builts[at]!;
+    const before = builts[at];
     return ((built.seconds - before.seconds) / (built.lessons - before.lessons)) * 1000;
   });
   costs.forEach((cost, at) => {
-    const ratio = at > 0 ? `, ${(cost / costs[at - 1]!).toFixed(2)} times the cost before` : '';
+    const ratio = at > 0 ? `, ${(cost / costs[at - 1]).toFixed(2)} times the cost before` : '';
     console.log(
-      `From ${builts[at]!.lessons} to ${builts[at + 1]!.lessons} lessons: ${cost.toFixed(0)} ms a lesson${ratio}.`,
+      `From ${builts[at].lessons} to ${builts[at + 1].lessons} lessons: ${cost.toFixed(0)} ms a lesson${ratio}.`,
     );
   });
 }

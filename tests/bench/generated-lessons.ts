@@ -30,8 +30,8 @@ export function generatedBar(number: number): string {
 }
 
 function sentence(seed: number): string {
-  const words = Array.from({ length: 8 + pick(seed, 8) }, (_, place) => WORDS[pick(seed * 17 + place, WORDS.length)]!);
-  return `${words[0]![0]!.toUpperCase()}${words.join(' ').slice(1)}.`;
+  const words = Array.from({ length: 8 + pick(seed, 8) }, (_, place) => WORDS[pick(seed * 17 + place, WORDS.length)]);
+  return `${words[0][0].toUpperCase()}${words.join(' ').slice(1)}.`;
 }
 
 const paragraph = (seed: number): string =>

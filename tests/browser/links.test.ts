@@ -120,8 +120,8 @@ test.describe('an address that sets something', () => {
       .filter({ hasNot: page.locator('.sent') })
       .all();
     expect(others.length).toBeGreaterThan(2);
-    await others[0]!.getByRole('button', { name: /^Play/ }).hover();
-    await expect(tempo(others[0]!)).not.toHaveValue('133');
+    await others[0].getByRole('button', { name: /^Play/ }).hover();
+    await expect(tempo(others[0])).not.toHaveValue('133');
   });
 
   test('with values that cannot be had says so, and nothing breaks', async ({ page }) => {

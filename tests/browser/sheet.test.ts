@@ -72,7 +72,7 @@ function fieldsDrawn(page: Page): Promise<boolean[][][]> {
         canvas.fillRect(0, 0, size * 4, size * 4);
         canvas.drawImage(image, 0, 0);
         const { data } = canvas.getImageData(0, 0, size * 4, size * 4);
-        const dark = (x: number, y: number) => data[((y * 4 + 2) * size * 4 + x * 4 + 2) * 4]! < 128;
+        const dark = (x: number, y: number) => data[((y * 4 + 2) * size * 4 + x * 4 + 2) * 4] < 128;
         const inner = Array.from({ length: size - 8 }, (_, place) => place + 4);
         return inner.map((y) => inner.map((x) => dark(x, y)));
       }),

@@ -17,9 +17,9 @@ const unique = (texts: string[]) => [...new Set(texts)].sort();
 
 /** What stands as code in a text: between backticks, in fences and in indented blocks. */
 function codeIn(text: string): string[] {
-  const spans = [...text.matchAll(/`([^`\n]+)`/g)].map(([, code]) => code!);
+  const spans = [...text.matchAll(/`([^`\n]+)`/g)].map(([, code]) => code);
   const lines = text.split('\n').filter((line) => /^ {4,}\S/.test(line));
-  const fences = [...text.matchAll(/^```\w*\n([\s\S]*?)^```/gm)].flatMap(([, code]) => code!.split('\n'));
+  const fences = [...text.matchAll(/^```\w*\n([\s\S]*?)^```/gm)].flatMap(([, code]) => code.split('\n'));
   return [...spans, ...lines, ...fences];
 }
 
@@ -33,7 +33,7 @@ function pathsIn(text: string): string[] {
 /** Every npm script that a text names. */
 function scriptsIn(text: string): string[] {
   const calls = codeIn(text).flatMap((code) => [...code.matchAll(/\bnpm (?:run )?([a-z][\w:-]*)/g)]);
-  return unique(calls.map(([, name]) => name!).filter((name) => !OWN_COMMANDS.includes(name)));
+  return unique(calls.map(([, name]) => name).filter((name) => !OWN_COMMANDS.includes(name)));
 }
 
 describe.each(['README.md', 'DEVELOPERS.md'])('%s', (file) => {
@@ -70,7 +70,7 @@ test('DEVELOPERS.md names no package that is not used', () => {
   const section = read('DEVELOPERS.md')
     .split(/^## /m)
     .find((part) => part.startsWith('Packages'))!;
-  const rows = [...section.matchAll(/^- (.+?): /gm)].flatMap(([, names]) => [...names!.matchAll(/`([^`]+)`/g)]);
+  const rows = [...section.matchAll(/^- (.+?): /gm)].flatMap(([, names]) => [...names.matchAll(/`([^`]+)`/g)]);
   const packages = Object.keys({ ...dependencies, ...devDependencies, ...optionalDependencies });
-  expect(rows.map(([, name]) => name!).filter((name) => !packages.includes(name))).toEqual([]);
+  expect(rows.map(([, name]) => name).filter((name) => !packages.includes(name))).toEqual([]);
 });

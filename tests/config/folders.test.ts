@@ -150,6 +150,6 @@ test('every folder named as allowed exists in the table', () => {
 });
 
 test('engraving and audio never import each other', () => {
-  expect(FOLDERS.engraving!.may).not.toContain('audio');
-  expect(FOLDERS.audio!.may).not.toContain('engraving');
+  expect(FOLDERS.engraving.may).not.toContain('audio');
+  expect(FOLDERS.audio.may).not.toContain('engraving');
 });

@@ -128,8 +128,8 @@ describe('whatever is stored', () => {
         const to = from + 2 + (b % (slots.length - from - 1));
         const slice = readSlice(slots.slice(from, to));
         fc.pre(slice !== undefined);
-        expect(finds(printSticking(whole), slice!)).toBe(true);
-        expect(finds(printSticking(whole), mirror(slice!))).toBe(true);
+        expect(finds(printSticking(whole), slice)).toBe(true);
+        expect(finds(printSticking(whole), mirror(slice))).toBe(true);
       }),
       runs(200),
     );
@@ -144,8 +144,8 @@ describe('whatever is stored', () => {
         const turned = readSlice(rotated);
         const part = readSlice(rotated.slice(0, 2 + (b % (slots.length - 1))));
         fc.pre(turned !== undefined && part !== undefined);
-        expect(finds(printSticking(whole), turned!, true)).toBe(true);
-        expect(finds(printSticking(whole), part!, true)).toBe(true);
+        expect(finds(printSticking(whole), turned, true)).toBe(true);
+        expect(finds(printSticking(whole), part, true)).toBe(true);
       }),
       runs(200),
     );

@@ -30,7 +30,7 @@ const unescaped = (text: string) => text.replaceAll('&#38;', '&').replaceAll('&a
 
 /** Every address a page names in its markup. */
 export function linksOf(html: string): string[] {
-  return [...html.matchAll(LINK)].map(([, link]) => unescaped(link!));
+  return [...html.matchAll(LINK)].map(([, link]) => unescaped(link));
 }
 
 const isElsewhere = (link: string) => /^(https?:|mailto:|tel:|data:)/.test(link);

@@ -31,8 +31,8 @@ const MASKS: ((x: number, y: number) => boolean)[] = [
 /** Level and mask, from the fifteen bits beside the upper left corner. */
 function formatOf(field: Field): { level: string; mask: number } {
   const places = [...[0, 1, 2, 3, 4, 5, 7, 8].map((x) => [x, 8]), ...[7, 5, 4, 3, 2, 1, 0].map((y) => [8, y])];
-  const bits = places.reduce((value, [x, y]) => value * 2 + Number(field[y!]![x!]), 0) ^ 0b101010000010010;
-  return { level: LEVELS[bits >> 13]!, mask: (bits >> 10) & 7 };
+  const bits = places.reduce((value, [x, y]) => value * 2 + Number(field[y][x]), 0) ^ 0b101010000010010;
+  return { level: LEVELS[bits >> 13], mask: (bits >> 10) & 7 };
 }
 
 /** Whether a place belongs to the frame of the code and not to the data. */
@@ -40,7 +40,7 @@ function isFrame(size: number, version: number, x: number, y: number): boolean {
   const corner = (x < 9 && y < 9) || (x >= size - 8 && y < 9) || (x < 9 && y >= size - 8);
   const timing = x === 6 || y === 6;
   const versionBits = version >= 7 && ((x < 6 && y >= size - 11) || (y < 6 && x >= size - 11));
-  const centres = CENTRES[version - 1]!;
+  const centres = CENTRES[version - 1];
   const last = centres.length - 1;
   const small = centres.some((cx, i) =>
     centres.some((cy, j) => {
@@ -61,7 +61,7 @@ function bitsOf(field: Field, version: number, mask: number): boolean[] {
     for (let step = 0; step < size; step += 1) {
       const y = up ? size - 1 - step : step;
       for (const x of [right, right - 1])
-        if (!isFrame(size, version, x, y)) bits.push(field[y]![x]! !== MASKS[mask]!(x, y));
+        if (!isFrame(size, version, x, y)) bits.push(field[y][x] !== MASKS[mask](x, y));
     }
     up = !up;
   }
@@ -72,16 +72,16 @@ const numberOf = (bits: readonly boolean[]) => bits.reduce((value, bit) => value
 
 /** The data bytes of all blocks, one block after another. */
 function dataOf(codewords: readonly number[], level: string, version: number): number[] {
-  const { correction, blocks } = BLOCKS[level]!;
-  const count = blocks[version - 1]!;
-  const data = codewords.length - correction[version - 1]! * count;
+  const { correction, blocks } = BLOCKS[level];
+  const count = blocks[version - 1];
+  const data = codewords.length - correction[version - 1] * count;
   const short = Math.floor(data / count);
   const longFrom = count - (data % count);
   const into: number[][] = Array.from({ length: count }, () => []);
   let at = 0;
   for (let place = 0; place <= short; place += 1)
     for (let block = 0; block < count; block += 1)
-      if (place < short || block >= longFrom) into[block]!.push(codewords[at++]!);
+      if (place < short || block >= longFrom) into[block].push(codewords[at++]);
   return into.flat();
 }
 

@@ -5,7 +5,7 @@ export function powerAt(signal: Float32Array, rate: number, frequency: number): 
   const turn = 2 * Math.cos((2 * Math.PI * frequency) / rate);
   let [before, now] = [0, 0];
   for (let i = 0; i < signal.length; i++) {
-    const next = signal[i]! + turn * now - before;
+    const next = signal[i] + turn * now - before;
     before = now;
     now = next;
   }
@@ -39,7 +39,7 @@ export function energies(signal: Float32Array, rate: number, edges: readonly num
   for (let k = 0; k <= re.length / 2; k++) {
     const frequency = (k * rate) / re.length;
     const band = edges.filter((edge) => frequency >= edge).length;
-    sums[band]! += (re[k]! ** 2 + im[k]! ** 2) * (k === 0 || k === re.length / 2 ? 1 : 2);
+    sums[band] += (re[k] ** 2 + im[k] ** 2) * (k === 0 || k === re.length / 2 ? 1 : 2);
   }
   return sums.map((sum) => sum / re.length);
 }
@@ -49,7 +49,7 @@ function transform(signal: Float32Array): { re: Float64Array; im: Float64Array }
   const size = 2 ** Math.ceil(Math.log2(Math.max(2, signal.length)));
   const [re, im] = [new Float64Array(size), new Float64Array(size)];
   const bits = Math.log2(size);
-  for (let i = 0; i < signal.length; i++) re[reversed(i, bits)] = signal[i]!;
+  for (let i = 0; i < signal.length; i++) re[reversed(i, bits)] = signal[i];
   for (let half = 1; half < size; half *= 2) {
     for (let start = 0; start < size; start += 2 * half) {
       for (let k = 0; k < half; k++) butterfly(re, im, start + k, start + k + half, (-Math.PI * k) / half);
@@ -66,12 +66,12 @@ function reversed(value: number, bits: number): number {
 
 function butterfly(re: Float64Array, im: Float64Array, a: number, b: number, angle: number): void {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const x = re[b]! * cos - im[b]! * sin;
-  const y = re[b]! * sin + im[b]! * cos;
-  re[b] = re[a]! - x;
-  im[b] = im[a]! - y;
-  re[a]! += x;
-  im[a]! += y;
+  const x = re[b] * cos - im[b] * sin;
+  const y = re[b] * sin + im[b] * cos;
+  re[b] = re[a] - x;
+  im[b] = im[a] - y;
+  re[a] += x;
+  im[a] += y;
 }
 
 /** Root of the mean square between two times in seconds, in decibels below full scale. */

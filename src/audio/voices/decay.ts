@@ -12,7 +12,7 @@ export function shape(signal: Signal, rate: SampleRate, sixty: number, rise = 0)
   let level = 1;
   let missing = climb > 0 ? 1 : 0;
   for (let i = 0; i < signal.length; i++) {
-    signal[i]! *= level * (1 - missing);
+    signal[i] *= level * (1 - missing);
     level *= step;
     missing *= climb;
   }
@@ -26,7 +26,7 @@ export function follow(signal: Signal, rate: SampleRate, rise: number, fall: num
   const motion = new Float32Array(signal.length);
   let level = 0;
   for (let i = 0; i < signal.length; i++) {
-    const distance = Math.abs(signal[i]!) - level;
+    const distance = Math.abs(signal[i]) - level;
     level += distance * (distance > 0 ? up : down);
     motion[i] = level;
   }
@@ -38,7 +38,7 @@ export function fade(signal: Signal, rate: SampleRate, from: number, to: number)
   const [first, last] = [from * rate, to * rate];
   for (let i = Math.max(0, Math.floor(first)); i < signal.length; i++) {
     const done = Math.min(1, Math.max(0, (i - first) / (last - first)));
-    signal[i]! *= 0.5 + 0.5 * Math.cos(Math.PI * done);
+    signal[i] *= 0.5 + 0.5 * Math.cos(Math.PI * done);
   }
   return signal;
 }

@@ -23,7 +23,7 @@ function run(signal: Signal, { b0, b1, b2, a0, a1, a2 }: Biquad): Signal {
   const [g0, g1, g2, f1, f2] = [b0 / a0, b1 / a0, b2 / a0, a1 / a0, a2 / a0];
   let [x1, x2, y1, y2] = [0, 0, 0, 0];
   for (let i = 0; i < signal.length; i++) {
-    const x = signal[i]!;
+    const x = signal[i];
     const y = g0 * x + g1 * x1 + g2 * x2 - f1 * y1 - f2 * y2;
     x2 = x1;
     x1 = x;

@@ -12,8 +12,8 @@ function steady(signal: Signal, rate: SampleRate): Signal {
   const keep = Math.exp((-2 * Math.PI * 12) / rate);
   let [before, out] = [0, 0];
   for (let i = 0; i < signal.length; i++) {
-    out = keep * (out + signal[i]! - before);
-    before = signal[i]!;
+    out = keep * (out + signal[i] - before);
+    before = signal[i];
     signal[i] = out;
   }
   return signal;
@@ -23,7 +23,7 @@ function steady(signal: Signal, rate: SampleRate): Signal {
 function trim(signal: Signal, rate: SampleRate): Signal {
   const silent = SILENT * peakOf(signal);
   let length = signal.length;
-  while (length > 1 && Math.abs(signal[length - 1]!) < silent) length--;
+  while (length > 1 && Math.abs(signal[length - 1]) < silent) length--;
   const end = Math.min(signal.length, length + Math.round(FADE_SECONDS * rate));
   const kept = signal.slice(0, end);
   return fade(kept, rate, (end - 1) / rate - FADE_SECONDS, (end - 1) / rate);

@@ -63,7 +63,7 @@ function partialsOf(drum: Drum, blow: Blow): Partial[] {
       { frequency: frequency * apart, level: 0.5 * woken, sixty: 0.9 * sixty },
     ];
   });
-  return [...partials, twinOf(drum, partials[0]!)];
+  return [...partials, twinOf(drum, partials[0])];
 }
 
 function twinOf({ twin }: Drum, lowest: Partial): Partial {

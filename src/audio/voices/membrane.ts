@@ -24,7 +24,7 @@ export const MODES: readonly Mode[] = [
 
 /** Frequency of a mode over that of the lowest: `ratioOf(MODES[1])` is 1.593. */
 export function ratioOf(mode: Mode): number {
-  return mode.zero / MODES[0]!.zero;
+  return mode.zero / MODES[0].zero;
 }
 
 /** The Bessel function of the first kind by its power series; exact to nine digits for x up to 12. */

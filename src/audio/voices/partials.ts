@@ -43,7 +43,7 @@ function ringOne(into: Signal, rate: SampleRate, partial: Partial): void {
   let now = partial.level * step * Math.sin(angle);
   const end = reach(partial, rate, into.length, PLATE_DEPTH);
   for (let i = 1; i < end; i++) {
-    into[i]! += now;
+    into[i] += now;
     const next = turn * now - shrink * before;
     before = now;
     now = next;
@@ -73,7 +73,7 @@ function fallOne(into: Signal, rate: SampleRate, partial: Partial, fall: PitchFa
     const angle = (2 * Math.PI * partial.frequency * (1 + rise)) / rate;
     const [cos, sin] = [step * Math.cos(angle), step * Math.sin(angle)];
     for (let i = from; i < Math.min(end, from + BLOCK); i++) {
-      into[i]! += y;
+      into[i] += y;
       const turned = cos * x - sin * y;
       y = sin * x + cos * y;
       x = turned;

@@ -23,7 +23,7 @@ export function xoshiro128(state: GeneratorState): () => number {
   // In an array of integers, for captured variables of 32 bits are boxed and made this eight times slower.
   const s = Int32Array.from(state);
   return () => {
-    const [a, b, c, d] = [s[0]!, s[1]!, s[2]!, s[3]!];
+    const [a, b, c, d] = [s[0], s[1], s[2], s[3]];
     const sum = (a + d) | 0;
     const mixed = d ^ b;
     s[0] = a ^ mixed;

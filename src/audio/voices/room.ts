@@ -38,7 +38,7 @@ function roomFor(random: Random, rate: SampleRate): Signal {
   for (const [seconds, level] of REFLECTIONS) {
     // The ears are not in the same place: each reflection comes up to half a millisecond later to one of them.
     const at = Math.round((seconds + 0.0005 * random()) * rate);
-    out[at]! += level * (random() < 0.4 ? -1 : 1);
+    out[at] += level * (random() < 0.4 ? -1 : 1);
   }
   lowpass(out, rate, 6000, 0.6);
   mix(out, tailFor(random, rate, out.length));
@@ -55,7 +55,7 @@ function tailFor(random: Random, rate: SampleRate, length: number): Signal {
     mix(tail, shape(noise, rate, sixty, 0.006), (0.35 * level * 48000) / rate, start);
   }
   const end = Math.round(0.05 * rate);
-  for (let i = 0; i < end; i++) tail[length - 1 - i]! *= i / end;
+  for (let i = 0; i < end; i++) tail[length - 1 - i] *= i / end;
   return tail;
 }
 

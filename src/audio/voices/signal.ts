@@ -30,13 +30,13 @@ export function whiteNoise(length: number, { rate, random }: Pick<Take, 'rate' |
 /** Adds `from` to `into` from sample `at` on, as far as `into` reaches; gives `into`. */
 export function mix(into: Signal, from: Signal, gain = 1, at = 0): Signal {
   const end = Math.min(from.length, into.length - at);
-  for (let i = 0; i < end; i++) into[at + i]! += gain * from[i]!;
+  for (let i = 0; i < end; i++) into[at + i] += gain * from[i];
   return into;
 }
 
 /** Multiplies every sample in place. */
 export function scale(signal: Signal, gain: number): Signal {
-  for (let i = 0; i < signal.length; i++) signal[i]! *= gain;
+  for (let i = 0; i < signal.length; i++) signal[i] *= gain;
   return signal;
 }
 

@@ -23,9 +23,9 @@ export function wires(head: Signal, { level, top }: Wires, take: Take): Signal {
   const motion = follow(head, take.rate, RISE, 0.016);
   const rattle = wireNoise(head.length, top, take);
   for (let i = 0; i < head.length; i++) {
-    const reach = motion[i]!;
-    const knock = 0.65 + 0.5 * Math.min(1.2, Math.max(0, head[i]! / (reach + 1e-6)));
-    rattle[i]! *= level * knock * reach ** GIVE;
+    const reach = motion[i];
+    const knock = 0.65 + 0.5 * Math.min(1.2, Math.max(0, head[i] / (reach + 1e-6)));
+    rattle[i] *= level * knock * reach ** GIVE;
   }
   return rattle;
 }
