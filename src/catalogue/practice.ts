@@ -25,7 +25,7 @@ export interface PartLadders {
 }
 
 /** Every exercise once, in the order of the course: by part, by lesson, by ladder; those of no lesson last. */
-export const getLadders = async (): Promise<PartLadders[]> =>
+const getLadders = async (): Promise<PartLadders[]> =>
   keep(await allLadders(), ({ exercises }) => exercises.length > 0);
 
 /** All ladders of the course, empty ones too. */

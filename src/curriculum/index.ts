@@ -1,21 +1,20 @@
 /** What a course is made of: the shape of every file, the words of a lesson, the order, the questions. */
 export { cellSchema, type CellData } from './cell.ts';
-export { courseSchema, type CourseData, type PartData, type PlannedLesson } from './course.ts';
+export { courseSchema, type CourseData } from './course.ts';
 export { exerciseSchema, type ExerciseData } from './exercise.ts';
-export { ID_PATTERN, ID_SAYS, LEADS, STAVES, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
+export { ID_PATTERN, ID_SAYS, LEADS, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
 export { lessonSchema, LESSON_LINES, type LessonData, type ListenData } from './lesson.ts';
-export { FILM_FILE, fileBeside, PICTURE_FILE, SHAPES, type PictureAttributes, type VideoAttributes } from './media.ts';
+export { FILM_FILE, fileBeside, PICTURE_FILE, type PictureAttributes, type VideoAttributes } from './media.ts';
 export { pageSchema, type PageData } from './page.ts';
 export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
 export { OWN_PARTS_FROM, siteSchema, type SiteData } from './site.ts';
 export { termSchema, type TermData } from './term.ts';
-export { handLoop, mainHands, otherHands, strokesOf, type PlainStroke } from './rudiment-hands.ts';
+export { handLoop, mainHands, otherHands, strokesOf } from './rudiment-hands.ts';
 export {
   arrange,
   inOrder,
   neighbours,
   withoutHidden,
-  type CourseSettings,
   type PlacedLesson,
   type PlacedPart,
   type WrittenLesson,
@@ -23,7 +22,6 @@ export {
 export { ADDRESSES, FIXED_PAGES, partAddress } from './addresses.ts';
 export {
   attributesOf,
-  CAUTIONS,
   cellIds,
   choicesOf,
   fieldsOf,
@@ -37,16 +35,10 @@ export {
   type Word,
   type WordName,
 } from './vocabulary.ts';
-export {
-  QUESTION_KINDS,
-  QUESTION_RULES,
-  STROKE_COUNTS,
-  type QuestionKind,
-  type StrokeCount,
-} from './question-kinds.ts';
+export { QUESTION_KINDS, QUESTION_RULES, STROKE_COUNTS, type QuestionKind } from './question-kinds.ts';
 export { missesOf, type MissReason } from './question-misses.ts';
-export { answerIn, barOfCount, beatsApart, choiceIn, strangersIn, textIn, type BeatApart } from './syllables.ts';
-export { answerOf, answersTaken, answerText, type Answer, type AnswerResult, type QuestionBar } from './questions.ts';
+export { answerIn, barOfCount, beatsApart, choiceIn, strangersIn, textIn } from './syllables.ts';
+export { answerOf, answersTaken, answerText, type Answer, type QuestionBar } from './questions.ts';
 export {
   barOfAttributes,
   barOfExercise,
@@ -60,19 +52,11 @@ export {
   type LaidBar,
 } from './bars.ts';
 export { plainAnswer } from './plain-answer.ts';
-export {
-  exerciseFacts,
-  INGREDIENTS,
-  PLAYED_BY,
-  type ExerciseFacts,
-  type FactSource,
-  type Ingredient,
-  type PlayedBy,
-} from './exercise-facts.ts';
-export { exercisesIn, ladders, type LadderExercise, type LadderLesson } from './ladders.ts';
-export { ALPHABET, type Sign } from './alphabet.ts';
-export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord, type KnownIds } from './specimens.ts';
+export { exerciseFacts, INGREDIENTS, PLAYED_BY, type ExerciseFacts, type FactSource } from './exercise-facts.ts';
+export { exercisesIn, ladders } from './ladders.ts';
+export { ALPHABET } from './alphabet.ts';
+export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord } from './specimens.ts';
 export { LADDER_STEP, ladderTempos, roundsAStep, RUDIMENT_TEMPO } from './ladder.ts';
-export { madeOf, partsOf, type RudimentRow } from './rudiment-parts.ts';
+export { madeOf, partsOf } from './rudiment-parts.ts';
 export { soughtIn } from './rudiment-found.ts';
 export { barsIn, wordsIn } from './words-in.ts';

@@ -16,7 +16,14 @@ export type Answer =
   | { kind: 'text'; text: string };
 
 /** An answer, or why there is none, in words for the author. */
-export type AnswerResult = { ok: true; answer: Answer } | { ok: false; attribute: string; message: string };
+export type AnswerResult = { ok: true; answer: Answer } | NoAnswer;
+
+/** Why there is no answer, and which attribute is to blame. */
+export interface NoAnswer {
+  ok: false;
+  attribute: string;
+  message: string;
+}
 
 /** A number as an answer. */
 export const number = (value: number): AnswerResult => ({ ok: true, answer: { kind: 'number', value } });
@@ -30,8 +37,8 @@ export const countAnswer = (count: string, bar: number): AnswerResult => ({
 /** Hands as an answer. */
 export const handAnswer = (hands: Hand[]): AnswerResult => ({ ok: true, answer: { kind: 'hand', hands } });
 
-/** Why there is no answer, and which attribute is to blame. */
-export const no = (attribute: string, message: string): AnswerResult => ({ ok: false, attribute, message });
+/** No answer, with the attribute to blame and the reason. */
+export const no = (attribute: string, message: string): NoAnswer => ({ ok: false, attribute, message });
 
 const HAND_WORDS: Record<Hand, string> = { R: 'right', L: 'left' };
 

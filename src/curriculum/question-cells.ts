@@ -62,7 +62,7 @@ export const barSeconds: Compute = (question, { timeline }) => {
 };
 
 /** From the length of a cell, or of several in a row, and of the room for it. */
-export function ofCell(compute: (slots: number, room: number) => number): Compute {
+function ofCell(compute: (slots: number, room: number) => number): Compute {
   return (question, bar) => {
     const lengths = cellIds(question.cell ?? '').map((id) => [id, bar.cellSlots(id)] as const);
     const unknown = lengths.find(([, slots]) => !slots);
@@ -72,11 +72,15 @@ export function ofCell(compute: (slots: number, room: number) => number): Comput
   };
 }
 
-/** The kinds that know only lengths. */
+/** How many slots the cell takes. */
 export const cellSlots = ofCell((slots) => slots);
+/** How many of it fit. */
 export const cellsFit = ofCell((slots, room) => Math.floor(room / slots));
+/** How many slots are left where as many stand as fit. */
 export const slotsLeft = ofCell((slots, room) => room % slots);
+/** After how many bars, repeated, it starts on beat 1 again. */
 export const barsHome = ofCell((slots, room) => resolution(slots, room).bars);
+/** After how many of itself. */
 export const cellsHome = ofCell((slots, room) => resolution(slots, room).cells);
 
 /** How many gaps of an even spread are a slot longer than the others. */

@@ -1,5 +1,5 @@
 import { hands, motions, type Hand, type Motion, type Stroke, type Ticks, type Timeline } from '../core/index.ts';
-import { countAnswer, handAnswer, no, number, type AnswerResult, type StrokeName } from './question-answers.ts';
+import { countAnswer, handAnswer, no, number, type NoAnswer, type StrokeName } from './question-answers.ts';
 import type { Compute } from './question-compute.ts';
 import { STROKE_COUNTS } from './question-kinds.ts';
 import { placeAsked, type Found, type Place } from './question-place.ts';
@@ -9,7 +9,7 @@ import type { QuestionAttributes } from './vocabulary.ts';
 const HANDS: Hand[] = ['R', 'L'];
 const HAND_NAMES: Record<string, Hand | undefined> = { right: 'R', left: 'L' };
 
-const noneOf = (of: unknown): AnswerResult =>
+const noneOf = (of: unknown): NoAnswer =>
   no('of', `of is "${of}"; it takes a surface or one of: ${STROKE_COUNTS.join(', ')}`);
 
 const handsOf = (strokes: Stroke[]): Hand[] => HANDS.filter((hand) => strokes.some(({ limb }) => limb === hand));
@@ -38,7 +38,7 @@ function strokeAsked(question: QuestionAttributes, timeline: Timeline): Found<St
   const { struck } = place.found;
   if (question.of === undefined) return { ok: true, found: struck.find(isHand) ?? struck[0] };
   const meant = strokesNamed(question.of, timeline);
-  if (!meant) return noneOf(question.of) as Found<Stroke>;
+  if (!meant) return noneOf(question.of);
   const there = [...struck, ...gracesOf(place.found, timeline)];
   return { ok: true, found: there.find((stroke) => meant.includes(stroke)) };
 }
@@ -103,8 +103,8 @@ export const nextCount: Compute = (question, { timeline }) => {
     place ? place.found.tick : -Infinity,
     timeline,
   );
-  if (tick === undefined) return no('of', 'no such stroke is in this bar');
-  const stroke = meant.find((one) => one.tick === tick % timeline.ticks || one.tick === tick)!;
+  const stroke = meant.find((one) => tick !== undefined && [tick, tick % timeline.ticks].includes(one.tick));
+  if (tick === undefined || !stroke) return no('of', 'no such stroke is in this bar');
   return countAnswer(stroke.count, stroke.bar + (tick >= timeline.ticks ? timeline.bars.length : 0));
 };
 

@@ -1,5 +1,5 @@
 import { countNames, type Stroke, type Ticks, type Timeline, type TimelineBar } from '../core/index.ts';
-import { no, type AnswerResult } from './question-answers.ts';
+import { no, type NoAnswer } from './question-answers.ts';
 import { isGrace } from './question-strokes.ts';
 import type { QuestionAttributes } from './vocabulary.ts';
 
@@ -17,17 +17,17 @@ export interface Place {
 }
 
 /** A place, or why there is none. */
-export type Found<T> = { ok: true; found: T } | Extract<AnswerResult, { ok: false }>;
+export type Found<T> = { ok: true; found: T } | NoAnswer;
 
 /** Bar number `in` of a timeline, 1 where left out. */
 export function barAsked({ in: number = 1 }: QuestionAttributes, timeline: Timeline): Found<TimelineBar> {
   const bar = timeline.bars[number - 1];
   const missing = `there is no bar ${number} in a phrase of ${timeline.bars.length}`;
-  return bar ? { ok: true, found: bar } : (no('in', missing) as Extract<AnswerResult, { ok: false }>);
+  return bar ? { ok: true, found: bar } : no('in', missing);
 }
 
 /** How long a slot of a bar is. */
-export const slotTicksOf = (timeline: Timeline, bar: TimelineBar): Ticks => barTicks(timeline, bar) / bar.slots;
+const slotTicksOf = (timeline: Timeline, bar: TimelineBar): Ticks => barTicks(timeline, bar) / bar.slots;
 
 /** How long a bar is: up to the next one or to the end. */
 function barTicks(timeline: Timeline, bar: TimelineBar): Ticks {
@@ -43,7 +43,7 @@ export function placeAsked(question: QuestionAttributes, timeline: Timeline): Fo
   const bar = asked.found;
   const names = countNames(bar.meter, bar.grid);
   const slot = names.indexOf(at);
-  if (slot < 0) return no('at', `"${at}" is no count of this bar; its counts are ${names.join(', ')}`) as Found<Place>;
+  if (slot < 0) return no('at', `"${at}" is no count of this bar; its counts are ${names.join(', ')}`);
   const slotTicks = slotTicksOf(timeline, bar);
   const tick = bar.tick + slot * slotTicks;
   const struck = timeline.strokes.filter(

@@ -1,5 +1,4 @@
-import type { BarAttributes } from './vocabulary.ts';
-import type { WordName } from './vocabulary.ts';
+import type { BarAttributes, WordName } from './vocabulary.ts';
 
 /** A word as an author would write it. */
 export interface SpecimenWord {

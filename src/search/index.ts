@@ -1,15 +1,13 @@
 /** Search by words and by sticking, for the browser. Writing the index of words is for the build: `write-index.ts`. */
 export type { CountSystem } from '../core/index.ts';
-export { FILTERS, KINDS, type Filter, type FilterCounts, type Filters } from './filters.ts';
+export { FILTERS, type Filter, type FilterCounts, type Filters } from './filters.ts';
 export { openSearch, type Found, type Search, type SearchAnswer, type SearchOptions, type Taken } from './search.ts';
 export { readAsked, type Asked, type Reading } from './asked.ts';
 export { searchStickings, type StickingFound, type StickingPlace } from './stickings.ts';
 export {
   loadStickings,
   packStickings,
-  STICKING_INDEX,
   unpackStickings,
   type StickingBar,
   type StickingEntry,
-  type StickingIndex,
 } from './sticking-index.ts';

@@ -4,6 +4,6 @@ export { openOwnData, type OwnData } from './own-data.ts';
 export { LARGEST_FILE, merged, readFile, writeFile } from './file.ts';
 export type { FileFault, FileReading } from './file.ts';
 export type { StorageArea } from './keys.ts';
-export { DEFAULTS, VERSION } from './shape.ts';
+export { DEFAULTS } from './shape.ts';
 export type { PlayerStore } from './store.ts';
 export type { ExerciseMemory, PuzzleRecord, SiteSettings, Stored } from './shape.ts';

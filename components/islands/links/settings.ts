@@ -27,7 +27,7 @@ export interface Offered {
 export const LIMITS = { tempo: { from: 30, to: 300 }, flam: { from: 10, to: 80 } } as const;
 
 /** Names of the settings in an address. */
-export const SETTING_NAMES = ['tempo', 'lead', 'flam'] as const;
+const SETTING_NAMES = ['tempo', 'lead', 'flam'] as const;
 
 /** What an address asks for, and what of it cannot be had. */
 export interface SettingsRead {

@@ -45,7 +45,7 @@ export interface PlateStroke {
 }
 
 /** Seconds in which a frequency of this plate falls by 60 dB. */
-export function sixtyAt({ sixty, turning }: Plate, frequency: Hertz): number {
+function sixtyAt({ sixty, turning }: Plate, frequency: Hertz): number {
   return sixty / (1 + (frequency / turning) ** 1.2);
 }
 

@@ -5,7 +5,7 @@ import { mix, silence, whiteNoise, type Signal, type Take } from './signal.ts';
 import { tip } from './stick.ts';
 
 /** A 22-inch bass drum with a pillow against its heads: low, short, and well bent by the beater (pitch and times ours). */
-export const KICK: Drum = {
+const KICK: Drum = {
   name: 'kick',
   pitch: 57,
   sixty: 0.42,

@@ -2,7 +2,7 @@ import { highpass, highShelf } from './filters.ts';
 import type { SampleRate, Signal } from './signal.ts';
 
 /** How much of a stroke decides how loud it seems: its first 80 ms. */
-export const WINDOW_SECONDS = 0.08;
+const WINDOW_SECONDS = 0.08;
 
 /**
  * Loudness of a stroke in decibels below full scale: the mean square of its first 80 ms, weighted as ITU-R BS.1770 weights
