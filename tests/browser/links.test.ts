@@ -139,7 +139,7 @@ test.describe('an address that sets something', () => {
     const figure = figures(page).first();
     await figure.getByRole('button', { name: /^Play/ }).click();
     await expect(figure.getByText('Playing.')).toBeVisible();
-    await expect(figure.locator('.on').first()).toBeAttached({ timeout: 5000 });
+    await expect(figure.locator('.on').first()).toBeAttached();
     await expect(tempo(figure)).toHaveValue('240');
   });
 

@@ -140,7 +140,7 @@ test.describe('where the index does not come', () => {
     const held = new Promise<void>((resolve) => (release = resolve));
     await page.route('**/stickings.json', (route) => void held.then(() => route.continue()));
     await open(page, { q: 'R L L' });
-    await expect(status(page)).toContainText('Looking');
+    await expect(status(page)).toContainText(/looking/i);
     await expect(status(page)).toContainText('Still looking', { timeout: 10_000 });
     release();
     await expect(status(page)).toHaveText(/result/);

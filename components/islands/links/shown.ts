@@ -1,7 +1,7 @@
 import { differing, type LeadName, type LinkSettings, printSettings } from './settings.ts';
 
-/** How wide flams are where nobody has chosen; the player's own default. */
-const USUAL_FLAM = 30;
+/** How wide flams are where nobody has chosen; the player's own default, whose storage a link must not load. */
+export const USUAL_FLAM = 30;
 
 const LEADS: Record<string, LeadName> = { written: 'right', left: 'left', alternating: 'alternating' };
 
