@@ -26,7 +26,7 @@ export const FOLDERS = {
   page: {
     path: 'components/page',
     may: ['islands', 'controls', 'curriculum', 'search', 'words', 'styles'],
-    packages: ['astro', 'astro/types', 'astro:assets', 'astro:transitions'],
+    packages: ['astro', 'astro/types'],
   },
 
   core: { path: 'src/core', may: [] },
@@ -36,29 +36,18 @@ export const FOLDERS = {
   storage: { path: 'src/storage', may: ['core'] },
   curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
   words: { path: 'src/words', may: ['core'] },
-  search: { path: 'src/search', may: ['core'], packages: ['pagefind'] },
+  search: { path: 'src/search', may: ['core'] },
   catalogue: { path: 'src/catalogue', may: ['curriculum', 'core', 'words'], packages: ['astro', 'astro:content'] },
   build: {
     path: 'src/build',
     may: ['curriculum', 'core', 'words', 'search'],
-    packages: [
-      'astro',
-      'astro/config',
-      'astro/zod',
-      'pagefind',
-      'yaml',
-      'unified',
-      'remark-*',
-      'unist-*',
-      'mdast*',
-      'vite',
-    ],
+    packages: ['astro', 'astro/zod', 'yaml', 'unified', 'remark-*', 'vite'],
     node: true,
   },
   layouts: {
     path: 'src/layouts',
     may: ['page', 'words', 'styles'],
-    packages: ['astro', 'astro/types', 'astro:assets', 'astro:transitions'],
+    packages: ['astro', 'astro/types', 'astro:assets'],
   },
   styles: { path: 'src/styles', may: [] },
   pages: {
