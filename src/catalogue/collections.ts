@@ -64,18 +64,15 @@ function withSchoolName(entry: TermEntry, name: string): TermEntry {
 export const getTerms = async (): Promise<TermEntry[]> => [...(await allTerms())];
 
 /** One exercise. Throws where there is none of that id. */
-export const getExercise = async (id: string): Promise<ExerciseEntry> =>
-  found(entryOf(await allExercises(), id), 'exercise', id);
+export const getExercise = async (id: string): Promise<ExerciseEntry> => entryOf(await allExercises(), 'exercise', id);
 /** One rudiment. Throws where there is none of that slug. */
 export const getRudiment = async (slug: string): Promise<RudimentEntry> =>
-  found(entryOf(await allRudiments(), slug), 'rudiment', slug);
+  entryOf(await allRudiments(), 'rudiment', slug);
 /** One term. Throws where there is none of that id. */
-export const getTerm = async (id: string): Promise<TermEntry> => found(entryOf(await allTerms(), id), 'term', id);
+export const getTerm = async (id: string): Promise<TermEntry> => entryOf(await allTerms(), 'term', id);
 
-const entryOf = <T extends { id: string }>(entries: readonly T[], id: string): T | undefined =>
-  entries.find((entry) => entry.id === id);
-
-function found<T>(entry: T | undefined, what: string, id: string): T {
+function entryOf<T extends { id: string }>(entries: readonly T[], what: string, id: string): T {
+  const entry = entries.find((one) => one.id === id);
   if (entry === undefined) throw new Error(`there is no ${what} "${id}"`);
   return entry;
 }

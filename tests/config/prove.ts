@@ -18,6 +18,7 @@ function environment(stage: Stage): NodeJS.ProcessEnv {
   const bins = resolve('node_modules/.bin');
   return {
     ...rest,
+    ...stage.env,
     PATH: `${bins}${delimiter}${rest.PATH ?? ''}`,
     ASTRO_TELEMETRY_DISABLED: '1',
     PLAYWRIGHT_JSON_OUTPUT_FILE: resolve(`test-results/${stage.name}.json`),
@@ -26,8 +27,7 @@ function environment(stage: Stage): NodeJS.ProcessEnv {
 
 /** Runs one command to its end; what it says is shown at once, or kept for later where others run beside it. */
 function run(command: string, env: NodeJS.ProcessEnv, beside: boolean): Promise<{ succeeded: boolean; said: string }> {
-  const base = command.includes('.cache/school') ? { SITE_BASE: '/school/' } : {};
-  const child = spawn(command, { shell: true, stdio: beside ? 'pipe' : 'inherit', env: { ...env, ...base } });
+  const child = spawn(command, { shell: true, stdio: beside ? 'pipe' : 'inherit', env });
   let said = '';
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', (text: Buffer) => (said += text.toString()));
   return new Promise((done) => child.on('close', (code) => done({ succeeded: code === 0, said })));

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { SCHOOL } from '../helpers/built-site.ts';
 
 /** How many tests a stage ran and how they ended. */
 export interface Count {
@@ -10,6 +11,8 @@ export interface Count {
 export interface Stage {
   name: string;
   commands: string[];
+  /** What its commands find in their environment besides. */
+  env?: Record<string, string>;
   /** Reads the counts a command left behind. Left out where a stage is one check that holds or does not. */
   count?: () => Count;
 }
@@ -59,7 +62,7 @@ export const ROUNDS: Stage[][] = [
   ],
   [
     { name: 'build', commands: ['astro build'] },
-    { name: 'base-path', commands: ['astro build --outDir .cache/school'] },
+    { name: 'base-path', commands: ['astro build --outDir .cache/school'], env: { SITE_BASE: SCHOOL.base } },
   ],
   [{ name: 'html', commands: [`node tests/config/check-html.ts ${report('html')}`], count: () => readReport('html') }],
   [{ name: 'browser', commands: [`${PLAYWRIGHT} --project browser`], count: playwrightCount('browser') }],
