@@ -1,4 +1,4 @@
-import { pagesOf, PLAIN } from '../helpers/built-site.ts';
+import { onePageOfEachKind, pagesOf, PLAIN } from '../helpers/built-site.ts';
 import { LIMITS } from '../helpers/limits.ts';
 import { shares } from '../helpers/shares.ts';
 import { type PageWeights, scriptOf, weighPage } from '../helpers/weigh-pages.ts';
@@ -36,6 +36,15 @@ for (const share of shares(lessons, AT_ONCE)) {
         expectLight(lesson, await weighPage(browser, `${served.address}${lesson}`, used));
       }),
     );
+  });
+}
+
+for (const kind of ['exercises', 'rudiments', 'embed']) {
+  test(`the player of a page of ${kind} keeps within its bytes when it is touched`, async ({ browser, served }) => {
+    const page = onePageOfEachKind(PLAIN).get(kind)!;
+    const { touch } = await weighPage(browser, `${served.address}${page}`);
+    expect(withoutFonts(touch!)).toBeLessThanOrEqual(LIMITS.firstTouch);
+    expect(touch!.script).toBeGreaterThan(5_000);
   });
 }
 
