@@ -16,13 +16,14 @@ async function faultsOf(page: Page, address: string): Promise<string[]> {
   return [...barriers, ...(far ? [`scrolls sideways by ${far} px`] : [])].map((fault) => `/${address}: ${fault}`);
 }
 
-/** Pages that one template makes by the hundred: with LONG every exercise is opened, without it every tenth. */
-const NTH_EXERCISE = process.env.LONG ? 1 : 10;
+/** Pages that one template makes by the dozen: with LONG all of them are opened, without it every tenth. */
+const NTH = process.env.LONG ? 1 : 10;
 
 /** An exercise in a frame shows what its page shows: one of these pages stands for all. */
 const swept = (addresses: string[]): string[] => {
   const of = (kind: string) => addresses.filter((address) => kindOf(address) === kind);
-  const left = new Set([...of('embed').slice(1), ...of('exercises').filter((_, index) => index % NTH_EXERCISE > 0)]);
+  const many = [of('exercises'), of('rudiments')].flatMap((pages) => pages.filter((_, index) => index % NTH > 0));
+  const left = new Set([...of('embed').slice(1), ...many]);
   return addresses.filter((address) => !left.has(address));
 };
 
