@@ -28,7 +28,7 @@ const swept = (addresses: string[]): string[] => {
 };
 
 /** Pages one after another in the same tab: a new one for each takes as long as the looking. */
-const AT_ONCE = 25;
+const AT_ONCE = 8;
 
 test.describe('at 320 px', () => {
   test.use({ viewport: { width: 320, height: 640 } });
