@@ -1,0 +1,5 @@
+import type { Attack } from './attack.ts';
+import { texts } from './texts.ts';
+
+/** Every attack there is. */
+export const ATTACKS: readonly Attack[] = [texts];
