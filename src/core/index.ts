@@ -6,6 +6,7 @@ export * from './time/index.ts';
 export * from './sticking/index.ts';
 export * from './phrase/index.ts';
 export * from './timeline/index.ts';
+export * from './written/index.ts';
 export * from './orchestration/index.ts';
 export * from './hands/index.ts';
 export * from './arrange/index.ts';

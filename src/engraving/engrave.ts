@@ -1,11 +1,20 @@
-import type { CountSystem, Timeline } from '../core/index.ts';
+import {
+  beamsOf,
+  scoreBars,
+  staffFor,
+  writeBars,
+  type CountSystem,
+  type Staff,
+  type Timeline,
+  type WrittenBar,
+  type WrittenFragment,
+} from '../core/index.ts';
 import { measureByTable } from './draw/measure.ts';
 import { drawAccents, drawMusic, soundingStrokes, widthOf, xAt, type Desk } from './draw/music.ts';
 import { escapeText, num, Pen } from './draw/pen.ts';
 import { barOver, brackets, letterRow, ruler } from './draw/rows.ts';
 import { barLine, drawHead, drawMeter, lineClef, lineEnd, staffLines } from './draw/staff.ts';
 import { newStave } from './draw/symbols.ts';
-import { staffFor, type Staff } from './kit.ts';
 import { bracketsOf, type Over } from './layout/brackets.ts';
 import { countLabels, type CountLabel } from './layout/counts.ts';
 import { layoutsOf, type Layout } from './layout/lines.ts';
@@ -13,9 +22,6 @@ import { layRows, type Rows } from './layout/rows.ts';
 import { SIZE } from './layout/sizes.ts';
 import { spacingOf, type Spacing } from './layout/spacing.ts';
 import { writingsOf } from './layout/writings.ts';
-import { scoreBars } from './rhythm/fragments.ts';
-import { beamsOf } from './rhythm/values.ts';
-import { writeBars, type WrittenBar, type WrittenFragment } from './rhythm/voice.ts';
 
 /** How a timeline is drawn. */
 export interface EngraveOptions {
@@ -88,12 +94,12 @@ function prepare(timeline: Timeline, options: EngraveOptions): Piece {
   const { strokes } = timeline;
   const slashed = options.diddles === 'slash';
   const blank = scoreBars(timeline);
-  const bars = writeBars(blank, strokes, slashed);
+  const bars = writeBars(blank, strokes, { staff, slashed });
   const labels = options.counts === false ? [] : countLabels(bars, options.counts);
   const spacing = spacingOf(bars, labels);
   const layouts = layoutsOf(bars, spacing.unit, spacing.tens);
   const used = new Set<string>();
-  const writings = writingsOf(blank, strokes, slashed, bars, layouts);
+  const writings = writingsOf(blank, strokes, { staff, slashed }, bars, layouts);
   const over = bracketsOf(timeline, options.names ?? [], bars, spacing, layouts);
   const shared = { spacing, staff, stave: newStave(), strokes: new Map(strokes.map((stroke) => [stroke.id, stroke])) };
   const desk = (fragment: WrittenFragment): Desk => ({ ...shared, fragment, pen: new Pen(used), mostBeams: 0 });

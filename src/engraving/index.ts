@@ -2,4 +2,3 @@
 export { engrave, type Engraving, type EngraveOptions } from './engrave.ts';
 export { glyphSprite } from './glyphs/table.ts';
 export { letterOf, lettersOf } from './letters.ts';
-export { staffFor, type Staff } from './kit.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { perform, readPhrase, SURFACES, type Surface } from '../../src/core/index.ts';
-import { engrave, staffFor } from '../../src/engraving/index.ts';
+import { staffFor } from '../../src/core/index.ts';
+import { engrave } from '../../src/engraving/index.ts';
 import { strokeGroups } from './read-svg.ts';
 
 function timelineOf(text: string) {

@@ -1,19 +1,26 @@
 import type { Stave, StaveNote } from 'vexflow/core';
-import type { Stroke, Ticks } from '../../core/index.ts';
+import {
+  beamsOf,
+  heightOf,
+  staffPlace,
+  type Staff,
+  type BeamGroup,
+  type Stroke,
+  type Ticks,
+  type TupletMark,
+  type VoicePart,
+  type Written,
+  type WrittenFragment,
+} from '../../core/index.ts';
 import { GLYPH, tupletFigure } from '../glyphs/names.ts';
-import { placeOf, type Staff } from '../kit.ts';
 import { graceCount, graceOffset, isDoubled } from '../layout/columns.ts';
 import { SIZE } from '../layout/sizes.ts';
 import type { Spacing } from '../layout/spacing.ts';
-import type { BeamGroup } from '../rhythm/beams.ts';
-import type { TupletMark } from '../rhythm/tuplets.ts';
-import { beamsOf } from '../rhythm/values.ts';
-import type { VoicePart, WrittenFragment } from '../rhythm/voice.ts';
-import type { Written } from '../rhythm/written.ts';
 import { curvePath } from './curves.ts';
 import { FlatBeam, type Beamed } from './flat-beam.ts';
 import { drawGrace, drawNote, drawRest } from './note.ts';
 import { num, type Pen } from './pen.ts';
+import { signGlyph } from './places.ts';
 import { newGrace, newNote, newRest } from './symbols.ts';
 
 /** What drawing a fragment's notes needs. */
@@ -37,6 +44,8 @@ export const xAt = ({ fragment, spacing }: Desk, tick: Ticks): number =>
 export const widthOf = ({ fragment, spacing }: Desk): number => fragment.ticks * spacing.pixels;
 
 const WHOLE = 80640;
+/** Steps above C0 of the middle line, B4. */
+const MIDDLE_LINE = 34;
 
 /** Which way a beam line of one note alone points: into the beat at its start, else back. */
 function stubOf(group: BeamGroup, symbols: readonly Written[], i: number): Beamed['stub'] {
@@ -64,8 +73,7 @@ function gracesOf(desk: Desk, symbol: Written): { stroke: Stroke; primary: Strok
     .flatMap((primary) => primary.graces.map((id) => ({ stroke: desk.strokes.get(id)!, primary })));
 }
 
-const yOfKey = (key: string): number => -5 * (Number(key[2]) * 7 + 'cdefgab'.indexOf(key[0]) - 34);
-const yOf = (desk: Desk, stroke: Stroke): number => yOfKey(placeOf(stroke, desk.staff).key);
+const yOf = (desk: Desk, stroke: Stroke): number => -5 * (heightOf(staffPlace(stroke, desk.staff)) - MIDDLE_LINE);
 const graceYs = (desk: Desk, symbol: Written): number[] =>
   gracesOf(desk, symbol).map(({ stroke }) => yOf(desk, stroke));
 
@@ -184,7 +192,7 @@ function drawTuplets(desk: Desk, part: VoicePart, notes: StaveNote[]): void {
 function newSymbol(desk: Desk, part: VoicePart, symbol: Written): StaveNote {
   const { staff, stave, pen, spacing } = desk;
   const x = xAt(desk, symbol.tick);
-  if (symbol.kind === 'note') return newNote(symbol, part.stem, x, staff, stave, pen);
+  if (symbol.kind === 'note') return newNote(symbol, part.stem, x, stave, pen);
   const wholeBar = symbol.value.base === 1;
   const middle = wholeBar ? x - spacing.pad + (symbol.ticks * spacing.pixels) / 2 : x;
   return newRest(symbol, part.stem, part.shared, middle, staff, stave, pen);
@@ -196,7 +204,7 @@ function drawPart(desk: Desk, part: VoicePart): void {
   part.symbols.forEach((symbol, i) => {
     if (symbol.kind === 'rest') return drawRest(notes[i], symbol, desk.pen);
     drawGraces(desk, symbol);
-    drawNote(notes[i], symbol, desk.staff, desk.pen);
+    drawNote(notes[i], symbol, desk.pen);
   });
   beams.forEach((beam) => beam.setContext(desk.pen).drawWithStyle());
   drawTies(desk, part, notes);
@@ -205,9 +213,12 @@ function drawPart(desk: Desk, part: VoicePart): void {
 
 /** Signs over a note for how a cymbal is struck, in a row above all that was drawn. */
 function drawSigns(desk: Desk): void {
-  const signs = soundingStrokes(desk).filter((stroke) => placeOf(stroke, desk.staff).sign);
+  const signs = soundingStrokes(desk).flatMap((stroke) => {
+    const sign = signGlyph(staffPlace(stroke, desk.staff));
+    return sign ? [{ sign, x: xAt(desk, stroke.tick) }] : [];
+  });
   const y = desk.pen.top - 8;
-  for (const stroke of signs) desk.pen.centred(placeOf(stroke, desk.staff).sign!, xAt(desk, stroke.tick), y, 0.8);
+  for (const { sign, x } of signs) desk.pen.centred(sign, x, y, 0.8);
 }
 
 /** Strokes that begin in the fragment, without grace notes. */

@@ -1,10 +1,6 @@
 import type { StaveNote } from 'vexflow/core';
-import type { Stroke } from '../../core/index.ts';
+import { beamsOf, type Stroke, type Written } from '../../core/index.ts';
 import { GLYPH } from '../glyphs/names.ts';
-import { beamsOf } from '../rhythm/values.ts';
-import type { Written } from '../rhythm/written.ts';
-import { byHeight } from './symbols.ts';
-import type { Staff } from '../kit.ts';
 import { escapeText, type Pen } from './pen.ts';
 
 /** The middle of a head. */
@@ -64,11 +60,10 @@ function drawSlashes(count: number, note: StaveNote, symbol: Written, pen: Pen):
 const open = (attribute: string, stroke: Stroke): string => `<g ${attribute}="${escapeText(stroke.id)}">`;
 
 /** Draws the strokes of a note, each in a group of its own; the first one has the stem. A tied note strikes nothing. */
-export function drawNote(note: StaveNote, symbol: Written, staff: Staff, pen: Pen): void {
+export function drawNote(note: StaveNote, symbol: Written, pen: Pen): void {
   const onset = symbol.onset!;
-  const strokes = byHeight(onset.strokes, staff);
   settle(note, pen);
-  strokes.forEach((stroke, i) => {
+  symbol.heads!.forEach(({ stroke }, i) => {
     pen.raw(open(symbol.begins ? 'data-stroke' : 'data-held', stroke));
     if (i === 0) drawBody(note);
     if (i > 0 && onset.slashes) drawSlashes(onset.slashes, note, symbol, pen);

@@ -1,11 +1,9 @@
-import type { Stroke } from '../../core/index.ts';
-import { isFoot } from '../kit.ts';
+import { containsTick, isFoot, type Stroke } from '../../core/index.ts';
 import type { BracketName, BracketPart, Over } from '../layout/brackets.ts';
 import { graceCount } from '../layout/columns.ts';
 import type { CountLabel } from '../layout/counts.ts';
 import type { Rows } from '../layout/rows.ts';
 import { SIZE } from '../layout/sizes.ts';
-import { holds } from '../rhythm/fragments.ts';
 import { letterOf } from '../letters.ts';
 import { graceX, soundingStrokes, widthOf, xAt, type Desk } from './music.ts';
 import { escapeText, num } from './pen.ts';
@@ -53,7 +51,7 @@ export const barOver = ({ fragment, spacing }: Desk): number => spacing.over.get
 export function ruler(desk: Desk, rows: Rows, labels: readonly CountLabel[]): string {
   const { fragment, spacing } = desk;
   const width = widthOf(desk) + (fragment.last ? barOver(desk) : 0);
-  const own = labels.filter(({ tick }) => holds(fragment, tick));
+  const own = labels.filter(({ tick }) => containsTick(fragment, tick));
   const marks = own.map(({ tick, strong }) => {
     const from = strong ? rows.marks : rows.ruler - SHORT_MARK;
     return `M${num(xAt(desk, tick))} ${num(from)}V${num(rows.ruler)}`;

@@ -1,7 +1,6 @@
-import type { Meter } from '../../core/index.ts';
+import type { Meter, Staff } from '../../core/index.ts';
 import { GLYPH, meterFigure } from '../glyphs/names.ts';
 import { codeOf, glyph } from '../glyphs/table.ts';
-import type { Staff } from '../kit.ts';
 import { num, type Pen } from './pen.ts';
 
 /** Heights of the staff's lines; the middle one is 0. */

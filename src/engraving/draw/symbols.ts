@@ -1,8 +1,7 @@
 import { GraceNote, Stave, StaveNote, Stem, TickContext } from 'vexflow/core';
-import type { Stroke } from '../../core/index.ts';
+import { staffPlace, type Staff, type Stroke, type Written } from '../../core/index.ts';
 import { GLYPH } from '../glyphs/names.ts';
-import { placeOf, type Staff } from '../kit.ts';
-import type { Written } from '../rhythm/written.ts';
+import { headGlyph, keyOf } from './places.ts';
 import type { Pen } from './pen.ts';
 
 /** What VexFlow adds to the x of every note after the start of its stave. */
@@ -42,26 +41,17 @@ function setHeads(note: StaveNote, heads: readonly string[]): void {
     note.getStem()?.setOptions({ stemUpYBaseOffset: -CROSS_ANCHOR, stemDownYBaseOffset: CROSS_ANCHOR });
 }
 
-/** Steps from the bottom up, so that a chord's heads are in order. */
-const heightOf = (key: string): number => Number(key[2]) * 7 + 'cdefgab'.indexOf(key[0]);
-
-/** Strokes of a chord from the lowest to the highest. */
-export const byHeight = (strokes: readonly Stroke[], staff: Staff): Stroke[] =>
-  [...strokes].sort((a, b) => heightOf(placeOf(a, staff).key) - heightOf(placeOf(b, staff).key));
-
 /** A VexFlow note for a written note, its first head centred over x. */
-export function newNote(symbol: Written, stem: 1 | -1, x: number, staff: Staff, stave: Stave, pen: Pen): StaveNote {
-  const all = byHeight(symbol.onset!.strokes, staff);
-  const strokes = symbol.onset!.slashes ? all.slice(0, 1) : all;
-  const places = strokes.map((stroke) => placeOf(stroke, staff));
+export function newNote(symbol: Written, stem: 1 | -1, x: number, stave: Stave, pen: Pen): StaveNote {
+  const heads = symbol.onset!.slashes ? symbol.heads!.slice(0, 1) : symbol.heads!;
   const note = new StaveNote({
-    keys: places.map(({ key }) => key),
+    keys: heads.map(({ place }) => keyOf(place)),
     duration: String(symbol.value.base),
     stemDirection: stem,
   });
   setHeads(
     note,
-    places.map(({ head }) => headFor(head, symbol.value.base)),
+    heads.map((one) => headFor(headGlyph(one.place), symbol.value.base)),
   );
   place(note, x - note.getGlyphWidth() / 2, stave, pen);
   return note;
@@ -86,8 +76,14 @@ export function newRest(
 
 /** A small note centred over x; one alone is slashed, several have two beams. */
 export function newGrace(stroke: Stroke, single: boolean, x: number, staff: Staff, stave: Stave, pen: Pen): GraceNote {
-  const { key, head } = placeOf(stroke, staff);
-  const note = new GraceNote({ keys: [key], duration: single ? '8' : '16', slash: single, stemDirection: Stem.UP });
+  const where = staffPlace(stroke, staff);
+  const head = headGlyph(where);
+  const note = new GraceNote({
+    keys: [keyOf(where)],
+    duration: single ? '8' : '16',
+    slash: single,
+    stemDirection: Stem.UP,
+  });
   setHeads(note, [head]);
   const scale = note.getFontScale();
   if (CROSSES.includes(head)) note.getStem()?.setOptions({ stemUpYBaseOffset: -CROSS_ANCHOR * scale });

@@ -1,5 +1,4 @@
-import type { Ticks, Timeline } from '../../core/index.ts';
-import type { WrittenBar, WrittenFragment } from '../rhythm/voice.ts';
+import type { Ticks, Timeline, WrittenBar, WrittenFragment } from '../../core/index.ts';
 import { columnsOf } from './columns.ts';
 import { linesOf, type Layout } from './lines.ts';
 import { costOf, fitsWithin, placeNames, type Named, type NameText } from './names.ts';

@@ -1,7 +1,4 @@
-import type { Stroke, Ticks } from '../../core/index.ts';
-import type { Written } from '../rhythm/written.ts';
-import { beamsOf } from '../rhythm/values.ts';
-import type { VoicePart, WrittenBar } from '../rhythm/voice.ts';
+import { beamsOf, type Stroke, type Ticks, type VoicePart, type Written, type WrittenBar } from '../../core/index.ts';
 import { SIZE } from './sizes.ts';
 
 /** All that stands at one tick, and how far it reaches to either side of it. */

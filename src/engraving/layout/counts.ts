@@ -1,5 +1,4 @@
-import { countSyllables, type CountSystem, type Ticks } from '../../core/index.ts';
-import { holds, type ScoreBar } from '../rhythm/fragments.ts';
+import { countSyllables, containsTick, type CountSystem, type ScoreBar, type Ticks } from '../../core/index.ts';
 
 /** One mark of the ruler. */
 export interface CountLabel {
@@ -18,7 +17,7 @@ function countsOf(bar: ScoreBar, system?: CountSystem): CountLabel[] {
       const tick = bar.tick + slot * bar.slotTicks;
       return { tick, text, strong: grouped ? starts.has(tick) : slot % bar.grid === 0 };
     })
-    .filter(({ tick }) => bar.fragments.some((fragment) => holds(fragment, tick)));
+    .filter(({ tick }) => bar.fragments.some((fragment) => containsTick(fragment, tick)));
 }
 
 /** The counts of a piece. */

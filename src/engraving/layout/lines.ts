@@ -1,5 +1,4 @@
-import type { Ticks } from '../../core/index.ts';
-import type { Fragment } from '../rhythm/fragments.ts';
+import type { Fragment, Ticks } from '../../core/index.ts';
 
 /** A bar as its fragments' widths in columns of the page's grid. */
 interface BarWidths {

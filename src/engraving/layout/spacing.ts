@@ -1,6 +1,4 @@
-import { TICKS_PER_QUARTER, type Ticks } from '../../core/index.ts';
-import type { Fragment } from '../rhythm/fragments.ts';
-import type { WrittenBar } from '../rhythm/voice.ts';
+import { TICKS_PER_QUARTER, type Fragment, type Ticks, type WrittenBar } from '../../core/index.ts';
 import { columnsOf, type Column } from './columns.ts';
 import type { CountLabel } from './counts.ts';
 import { SIZE, textWidth } from './sizes.ts';

@@ -1,6 +1,12 @@
-import type { Stroke, Ticks } from '../../core/index.ts';
-import type { ScoreBar } from '../rhythm/fragments.ts';
-import { writeBars, type WrittenBar, type WrittenFragment } from '../rhythm/voice.ts';
+import {
+  writeBars,
+  type ScoreBar,
+  type Stroke,
+  type Ticks,
+  type WrittenBar,
+  type WrittenFragment,
+  type WriteOptions,
+} from '../../core/index.ts';
 import type { Layout } from './lines.ts';
 
 /** One way a fragment is written, and the layouts it is for, by columns; all of them where left out. */
@@ -37,7 +43,7 @@ function waysOf(ways: readonly (readonly [columns: number, WrittenFragment])[]):
 export function writingsOf(
   bars: readonly ScoreBar[],
   strokes: Stroke[],
-  slashed: boolean,
+  how: WriteOptions,
   whole: readonly WrittenBar[],
   layouts: readonly Layout[],
 ): Writing[][] {
@@ -45,7 +51,10 @@ export function writingsOf(
   const inLayout = layouts.toReversed().map((layout): [number, WrittenFragment[]] => {
     const breaks = breaksOf(layout, fragments);
     if (!isCut(fragments, breaks)) return [layout.columns, fragments];
-    return [layout.columns, writeBars(bars, strokes, slashed, new Set(breaks)).flatMap((bar) => bar.fragments)];
+    return [
+      layout.columns,
+      writeBars(bars, strokes, { ...how, breaks: new Set(breaks) }).flatMap((bar) => bar.fragments),
+    ];
   });
   return fragments.map((_, i) => waysOf(inLayout.map(([columns, all]) => [columns, all[i]] as const)));
 }

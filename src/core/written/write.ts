@@ -1,11 +1,13 @@
-import type { Stroke, Ticks } from '../../core/index.ts';
-import { beamGroups, type BeamGroup } from './beams.ts';
-import type { Fragment, ScoreBar } from './fragments.ts';
+import { isObject, must, oneOf } from '../check.ts';
+import type { Ticks } from '../time/units.ts';
+import type { Stroke, Timeline } from '../timeline/types.ts';
+import { beamGroups, tupletMarks, type BeamGroup, type TupletMark } from './marks.ts';
+import { scoreBars, type Fragment, type ScoreBar } from './fragments.ts';
+import { isFoot, placedByHeight, staffFor, type Staff } from './kit.ts';
 import { longNote, longRest, type VoiceBar } from './long.ts';
-import { voicesOf, type Onset, type Voice } from './onsets.ts';
+import { voicesOf, type Onset, type Voice } from './voices.ts';
 import { scopesOf } from './scopes.ts';
-import { tupletMarks, type TupletMark } from './tuplets.ts';
-import { writeScope, type Written } from './written.ts';
+import { writeScope, type Written } from './symbols.ts';
 
 /** What one voice has in one fragment. */
 export interface VoicePart {
@@ -99,12 +101,19 @@ function voicePart(symbols: Written[], voice: Voice, shared: boolean, upper?: re
 
 const NOWHERE: ReadonlySet<Ticks> = new Set();
 
-/** The bars of a piece, written out voice by voice. No note or rest goes over a tick of `breaks`, where a line begins. */
+/** How bars are written: on which staff, diddles as two notes or one with a slash, and where lines of the page begin. */
+export interface WriteOptions {
+  staff: Staff;
+  slashed: boolean;
+  /** No note or rest goes over one of these ticks. */
+  breaks?: ReadonlySet<Ticks>;
+}
+
+/** The bars of a piece, written out voice by voice. */
 export function writeBars(
   bars: readonly ScoreBar[],
   strokes: Stroke[],
-  slashed: boolean,
-  breaks: ReadonlySet<Ticks> = NOWHERE,
+  { staff, slashed, breaks = NOWHERE }: WriteOptions,
 ): WrittenBar[] {
   let earlier: Onset[] = [];
   const written = bars.map((bar) => {
@@ -130,16 +139,22 @@ export function writeBars(
     return { ...bar, fragments };
   });
   linkTies(written);
+  placeHeads(written, staff);
   return written;
+}
+
+const symbolsIn = (bars: readonly WrittenBar[]): Written[] =>
+  bars.flatMap(({ fragments }) => fragments).flatMap(({ voices }) => voices.flatMap(({ symbols }) => symbols));
+
+/** Gives every note its heads. */
+function placeHeads(bars: readonly WrittenBar[], staff: Staff): void {
+  for (const symbol of symbolsIn(bars)) if (symbol.onset) symbol.heads = placedByHeight(symbol.onset.strokes, staff);
 }
 
 /** Lets every tied note know where its tie comes from. */
 function linkTies(bars: readonly WrittenBar[]): void {
   const open = new Map<string, Ticks>();
-  for (const symbol of bars
-    .flatMap((b) => b.fragments)
-    .flatMap((f) => f.voices)
-    .flatMap((v) => v.symbols)) {
+  for (const symbol of symbolsIn(bars)) {
     if (!symbol.onset || symbol.kind === 'rest') continue;
     const { id } = symbol.onset.strokes[0];
     if (!symbol.begins) symbol.from = open.get(id);
@@ -149,7 +164,28 @@ function linkTies(bars: readonly WrittenBar[]): void {
 
 /** Whether an onset of the bar before belongs to this voice: feet to the lower one where there are two. */
 function sameLimbs(onset: Onset, voice: Voice): boolean {
-  const isFoot = (limb: string): boolean => limb === 'K' || limb === 'H';
-  const feet = onset.strokes.every((stroke) => isFoot(stroke.limb));
-  return voice.stem > 0 ? !feet || voice.onsets.some((o) => o.strokes.some((s) => isFoot(s.limb))) : feet;
+  const feet = onset.strokes.every(isFoot);
+  return voice.stem > 0 ? !feet || voice.onsets.some((o) => o.strokes.some(isFoot)) : feet;
+}
+
+/** How a timeline is written. */
+export interface WrittenNotesOptions {
+  /** One line or five; left out, five as soon as a stroke needs them. */
+  staff?: Staff;
+  /** Diddles as two notes (default) or as one with a slash through its stem. */
+  diddles?: 'notes' | 'slash';
+}
+
+/**
+ * What a percussionist would write: bars, pickup first as bar 0, cut into beats, each with its voices of notes and rests,
+ * ties, beams and tuplets. Ticks are the timeline's. Throws RangeError for what is no timeline or no such staff.
+ * @example
+ * writtenNotes(timeline)[0].fragments[0].voices[0].symbols.map(({ value }) => value.base) // → [8, 16, 16, 8]
+ */
+export function writtenNotes(timeline: Timeline, options: WrittenNotesOptions = {}): WrittenBar[] {
+  must(isObject(timeline) && Array.isArray(timeline.strokes), 'timeline', timeline, 'a timeline, as perform gives it');
+  const { staff = staffFor(timeline), diddles = 'notes' } = options;
+  oneOf('staff', staff, ['pad', 'kit']);
+  oneOf('diddles', diddles, ['notes', 'slash']);
+  return writeBars(scoreBars(timeline), timeline.strokes, { staff, slashed: diddles === 'slash' });
 }

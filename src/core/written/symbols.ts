@@ -1,5 +1,6 @@
-import type { Ticks } from '../../core/index.ts';
-import type { Onset } from './onsets.ts';
+import type { Ticks } from '../time/units.ts';
+import type { PlacedStroke } from './kit.ts';
+import type { Onset } from './voices.ts';
 import type { Scope } from './scopes.ts';
 import { piecesOf, type Value } from './values.ts';
 
@@ -12,6 +13,8 @@ export interface Written {
   /** Offset into its scope in written ticks. */
   offset: Ticks;
   onset?: Onset;
+  /** The heads of a note with its strokes, from the lowest to the highest; a diddle written as one note has one head only. */
+  heads?: PlacedStroke[];
   /** Whether it is the onset itself, not a note tied to it, and whether a tie leads on from it. */
   begins: boolean;
   tied: boolean;

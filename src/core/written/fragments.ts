@@ -1,4 +1,6 @@
-import { meterOf, type Meter, type Ticks, type Timeline, type TimelineBar } from '../../core/index.ts';
+import { meterOf, type Meter } from '../time/meter.ts';
+import type { Ticks } from '../time/units.ts';
+import type { Timeline, TimelineBar } from '../timeline/types.ts';
 
 /** What is engraved as one picture: a beat, or a group of beats where the meter groups them. */
 export interface Fragment {
@@ -71,5 +73,5 @@ export function scoreBars(timeline: Timeline): ScoreBar[] {
 }
 
 /** A place in a piece's bars: those whose fragments hold the tick. */
-export const holds = (fragment: Fragment, tick: Ticks): boolean =>
+export const containsTick = (fragment: Fragment, tick: Ticks): boolean =>
   tick >= fragment.tick && tick < fragment.tick + fragment.ticks;

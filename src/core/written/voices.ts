@@ -1,5 +1,6 @@
-import type { Stroke, Ticks } from '../../core/index.ts';
-import { isFoot, TIMEKEEPERS } from '../kit.ts';
+import type { Ticks } from '../time/units.ts';
+import type { Stroke } from '../timeline/types.ts';
+import { isFoot, TIMEKEEPERS } from './kit.ts';
 import type { ScoreBar } from './fragments.ts';
 
 /** Strokes that one voice plays at one tick. */

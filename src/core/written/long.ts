@@ -1,8 +1,8 @@
-import { TICKS_PER_QUARTER, type Ticks } from '../../core/index.ts';
+import { TICKS_PER_QUARTER, type Ticks } from '../time/units.ts';
 import type { Fragment, ScoreBar } from './fragments.ts';
-import type { Onset } from './onsets.ts';
+import type { Onset } from './voices.ts';
 import { valueOf, type Value } from './values.ts';
-import type { Written } from './written.ts';
+import type { Written } from './symbols.ts';
 
 /** Whether so many whole beats from this one may be one note or rest: halves of a bar, or all of it (common practice). */
 function mayJoin(bar: ScoreBar, index: number, count: number): boolean {

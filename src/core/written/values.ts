@@ -1,4 +1,4 @@
-import { TICKS_PER_QUARTER, type Ticks } from '../../core/index.ts';
+import { TICKS_PER_QUARTER, type Ticks } from '../time/units.ts';
 
 /** A written value: 4 a quarter, 8 an eighth …, with or without a dot. */
 export interface Value {

@@ -1,6 +1,6 @@
-import type { Ticks } from '../../core/index.ts';
+import type { Ticks } from '../time/units.ts';
 import type { Fragment, ScoreBar } from './fragments.ts';
-import type { Onset } from './onsets.ts';
+import type { Onset } from './voices.ts';
 
 /** A stretch of time that is written in one way: a fragment, or one beat of it where the beat is a tuplet. */
 export interface Scope {

@@ -1,15 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { perform, readPhrase } from '../../src/core/index.ts';
-import { scoreBars } from '../../src/engraving/rhythm/fragments.ts';
-import { piecesOf, valueOf } from '../../src/engraving/rhythm/values.ts';
-import { writeBars, type VoicePart, type WrittenBar } from '../../src/engraving/rhythm/voice.ts';
-import { CASES, rudimentCases } from './cases.ts';
+import {
+  perform,
+  piecesOf,
+  readPhrase,
+  scoreBars,
+  valueOf,
+  writeBars,
+  writtenNotes,
+  type VoicePart,
+  type WrittenBar,
+} from '../../../src/core/index.ts';
+import { CASES, rudimentCases } from '../../engraving/cases.ts';
 
 function written(text: string, meter?: string, grid?: number, pickup?: number): WrittenBar[] {
   const read = readPhrase({ cells: [{ id: 'a', text }], meter, grid, pickup });
   if (!read.ok) throw new Error(read.fault.message);
   const timeline = perform(read.phrase);
-  return writeBars(scoreBars(timeline), timeline.strokes, false);
+  return writeBars(scoreBars(timeline), timeline.strokes, { staff: 'pad', slashed: false });
 }
 
 /** A voice in short: `8 16 16 8`, a rest with r, a dot, a tie as ~, a tuplet's figure at its end. */
@@ -81,7 +88,13 @@ describe('note values', () => {
       const read = readPhrase({ cells: [{ id: 'a', text }], meter: '4/4', grid: 2 });
       if (!read.ok) throw new Error(read.fault.message);
       const timeline = perform(read.phrase);
-      return beats(writeBars(scoreBars(timeline), timeline.strokes, false, new Set(at.map((beat) => beat * 20160))));
+      return beats(
+        writeBars(scoreBars(timeline), timeline.strokes, {
+          staff: 'pad',
+          slashed: false,
+          breaks: new Set(at.map((beat) => beat * 20160)),
+        }),
+      );
     };
     expect(broken('R L R L - - - -', 1, 2, 3)).toEqual(['8 8', '8 8', 'r4', 'r4']);
     expect(broken('R L R L - - - -', 2)).toEqual(['8 8', '8 8', 'r2', '']);
@@ -130,7 +143,7 @@ describe('beams', () => {
   const pieces = [...Object.entries(CASES).map(([name, make]) => [name, make()] as const), ...rudimentCases()];
 
   it.each(pieces)('%s: none leaves its beat, none touches a quarter or a rest at its end', (_, { timeline }) => {
-    for (const bar of writeBars(scoreBars(timeline), timeline.strokes, false))
+    for (const bar of writeBars(scoreBars(timeline), timeline.strokes, { staff: 'pad', slashed: false }))
       for (const fragment of bar.fragments)
         for (const { symbols, beams } of fragment.voices)
           for (const { notes } of beams)
@@ -144,7 +157,7 @@ describe('beams', () => {
   });
 
   it.each(pieces)('%s: what a single voice writes fills its bar exactly', (_, { timeline }) => {
-    for (const bar of writeBars(scoreBars(timeline), timeline.strokes, false)) {
+    for (const bar of writeBars(scoreBars(timeline), timeline.strokes, { staff: 'pad', slashed: false })) {
       const [first, second] = bar.fragments[0].voices;
       if (second || bar.number === 0) continue;
       expect(first.stem).toBe(1);
@@ -161,5 +174,32 @@ describe('beams', () => {
   it('parts eight 32nds in the middle of the beat, but for one line', () => {
     const [bar] = written('R L R L R L R L', '1/4', 8);
     expect(bar.fragments[0].voices[0].beams[0].joins).toEqual([3, 3, 3, 1, 3, 3, 3]);
+  });
+});
+
+describe('the entry to written notes', () => {
+  it('gives every note its heads with their places, the lowest first', () => {
+    const read = readPhrase({ cells: [{ id: 'a', text: 'R@crash+K L@floor+R' }], meter: '2/4', grid: 1 });
+    if (!read.ok) throw new Error(read.fault.message);
+    const bars = writtenNotes(perform(read.phrase), { staff: 'kit' });
+    const notes = bars[0].fragments.flatMap(({ voices }) => voices[0].symbols);
+    const places = notes.map(({ heads }) => heads?.map(({ place }) => `${place.step}${place.octave} ${place.head}`));
+    expect(places).toEqual([['A5 x'], ['A4 black', 'C5 black']]);
+  });
+
+  it.each([
+    [null, {}],
+    [{}, {}],
+    [undefined, { staff: 'pad' as const }],
+  ])('refuses %o as a timeline', (timeline, options) => {
+    expect(() => writtenNotes(timeline as never, options)).toThrow(RangeError);
+  });
+
+  it('refuses a staff and a way of writing diddles that do not exist', () => {
+    const read = readPhrase({ cells: [{ id: 'a', text: 'R L' }], meter: '2/4', grid: 1 });
+    if (!read.ok) throw new Error(read.fault.message);
+    const timeline = perform(read.phrase);
+    expect(() => writtenNotes(timeline, { staff: 'grand' as never })).toThrow(/grand/);
+    expect(() => writtenNotes(timeline, { diddles: 'dots' as never })).toThrow(/dots/);
   });
 });
