@@ -1,8 +1,7 @@
 /** What is said while cells are laid: how far the bar is, what stands where. */
 import { slotsIn, type LayPuzzle, type PuzzleCell } from '../core/index.ts';
 import { sayBar } from './labels.ts';
-import { numberWord } from './numbers.ts';
-import { placeSays, slotsSay, type Saying } from './puzzle-sentences.ts';
+import { partOf, placeSays, slotsSay, type Saying } from './puzzle-sentences.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -22,9 +21,7 @@ export function progressSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], say
   if (left < 0) return `${capital(slotsSay(puzzle, -left))} too many.`;
   if (left === 0) return puzzle.kind === 'missing' ? 'The hole is filled.' : sayBar('The bar is full.', saying.barWord);
   const place = placeSays(puzzle, nextSlot(puzzle, laid), saying);
-  const laidSo = filled
-    ? `${capital(numberWord(filled))} of ${numberWord(puzzle.gap)}. The next`
-    : 'Nothing laid yet. Your first';
+  const laidSo = filled ? `${capital(partOf(filled, puzzle.gap))}. The next` : 'Nothing laid yet. Your first';
   return `${laidSo} cell starts on ${place}; ${slotsSay(puzzle, left)} to go.`;
 }
 

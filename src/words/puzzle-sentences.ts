@@ -28,7 +28,11 @@ export interface Saying {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const named = (name: string): string => `the ${quoted(name)}`;
+/** Ordinals beyond those that have words of their own here, 13th to 31st and so on. */
+const ordinalFigures = new Intl.PluralRules('en', { type: 'ordinal' });
+const ORDINAL_ENDS: Partial<Record<Intl.LDMLPluralRule, string>> = { one: 'st', two: 'nd', few: 'rd', other: 'th' };
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth']; // prettier-ignore
+const ordinal = (n: number): string => ORDINALS[n - 1] ?? `${n}${ORDINAL_ENDS[ordinalFigures.select(n)]}`;
 const HANDS = { R: 'right', L: 'left' };
 
 /** Slots as the trade names them: "one sixteenth", "three sixteenths". */
@@ -102,8 +106,8 @@ function layRules(puzzle: LayPuzzle, saying: Saying): string[] {
     ...(rules.last ? [`The last cell is ${named(saying.nameOf(rules.last))}.`] : []),
     ...(rules.lastStrokeOn === undefined
       ? []
-      : [`The last stroke is on ${placeSays(puzzle, rules.lastStrokeOn, saying)}.`]),
-    ...(rules.maxRun === undefined ? [] : [runRule(rules.maxRun)]),
+      : [`The last stroke is on ${placeSays(puzzle, rules.lastStrokeOn, saying)}.${lastStrokeNote(puzzle)}`]),
+    ...(rules.maxRun === undefined ? [] : [`${runRule(rules.maxRun)}${runNote(puzzle)}`]),
     ...(rules.accentOn ? [`There is an accent on ${places(rules.accentOn)}.`] : []),
     ...(rules.noAccentOn ? [`There is no accent on ${places(rules.noAccentOn)}.`] : []),
     ...(rules.withinBars ? ['No cell lies over a bar line.'] : []),
@@ -114,6 +118,45 @@ function layRules(puzzle: LayPuzzle, saying: Saying): string[] {
 const times = (count: number): string => (count === 1 ? 'once' : count === 2 ? 'twice' : `${numberWord(count)} times`);
 const runRule = (most: number): string =>
   most === 1 ? 'The hands take turns: none plays twice in a row.' : `No hand plays ${numberWord(most + 1)} in a row.`;
+
+/** What of a puzzle's cells a rule about strokes has to say whether it counts. */
+function strokesIn({ shelf, before, after }: LayPuzzle) {
+  const slots = [...shelf, ...before, ...after].flatMap(({ text }) => text.split(' '));
+  return {
+    graces: slots.some((slot) => /[rl]/.test(slot)),
+    feet: slots.some((slot) => /[KH]/.test(slot)),
+    rests: slots.includes('-'),
+    diddles: slots.some((slot) => /[RL]{2}/.test(slot)),
+    shared: slots.some((slot) => /[RLKH]{2}/.test(slot)),
+  };
+}
+
+/** What counts in a row of one hand, as far as the cells let one ask. */
+function runNote(puzzle: LayPuzzle): string {
+  const { graces, feet, rests, diddles } = strokesIn(puzzle);
+  const between = [...(feet ? ['a kick'] : []), ...(rests ? ['a rest'] : [])];
+  return noteOf([
+    ...(graces ? ['a grace note does not count'] : []),
+    ...(diddles ? ['a diddle counts as two strokes'] : []),
+    ...(between.length ? [`${inSentence(between, 'or')} in between does not end the row`] : []),
+  ]);
+}
+
+/** What counts as the last stroke, as far as the cells let one ask. */
+function lastStrokeNote(puzzle: LayPuzzle): string {
+  const { feet, shared } = strokesIn(puzzle);
+  const { one } = slotWords(puzzle.meter, puzzle.grid);
+  return noteOf([
+    ...(feet ? ['a kick is a stroke too'] : []),
+    ...(shared ? [`two strokes that share ${/^[aeiou]/.test(one) ? 'an' : 'a'} ${one} are both on its count`] : []),
+  ]);
+}
+
+/** Clauses as one sentence, each after a comma. */
+const noteOf = (clauses: readonly string[]): string =>
+  clauses.length
+    ? ` ${capital(clauses.map((clause, i) => (i && i === clauses.length - 1 ? `and ${clause}` : clause)).join(', '))}.`
+    : '';
 
 /**
  * How often the shelf has a cell; nothing where it may be used at will.
@@ -129,7 +172,7 @@ export function limitSays({ uses }: LayPuzzle, cell: string): string {
 function startTask(puzzle: StartPuzzle, { nameOf }: Saying): string {
   const { ask, cells, pickup } = puzzle;
   const early = pickup ? ` The first cell starts ${slotsSay(puzzle, pickup)} before beat 1.` : '';
-  return `On which count does the ${ORDINALS[ask] ?? `number ${ask + 1}`} cell, ${named(nameOf(cells[ask].id))}, start?${early}`;
+  return `In ${puzzle.meter}, counted in ${slotNames(puzzle.meter, puzzle.grid).many}: on which count does the ${ordinal(ask + 1)} cell, ${named(nameOf(cells[ask].id))}, start?${early}`;
 }
 
 function resolvesTask(puzzle: ResolvesPuzzle, { nameOf }: Saying): string {
@@ -137,11 +180,15 @@ function resolvesTask(puzzle: ResolvesPuzzle, { nameOf }: Saying): string {
   return `${capital(named(nameOf(cell.id)))}, ${slotsSay(puzzle, cell.slots)} long, goes round and round in ${meter}${tupletsSay(puzzle)}. After how many bars does it start on beat 1 again?`;
 }
 
-function whichTask({ about, ask }: WhichPuzzle, { nameOf }: Saying): string {
+function whichTask({ about, ask, heard: [{ text }] }: WhichPuzzle, { nameOf }: Saying): string {
   if (about === 'width') return `One plays its flams closed, the other open. Which has the ${ask} ones?`;
-  if (about === 'lead') return `One is led by the right hand, the other by the left. Which is led by the ${ask}?`;
+  if (about === 'lead')
+    return `One is led by the right hand, the other by the left. Which is led by the ${ask}?${/[rl]/.test(text) ? GRACE_LEADS : ''}`;
   return `Which of the two is made of ${named(nameOf(ask))}?`;
 }
+
+/** Said where cells with grace notes are led by a hand. */
+const GRACE_LEADS = ' The main stroke says which hand leads, not its grace note.';
 
 function ruleSays(asked: FixRule, { nameOf }: Saying): string {
   switch (asked.rule) {
@@ -150,9 +197,9 @@ function ruleSays(asked: FixRule, { nameOf }: Saying): string {
     case 'no-more-than':
       return runRule(asked.most);
     case 'accents':
-      return `Every ${ORDINALS[asked.every - 1]} stroke has an accent, from beat 1 on, and no other has one.`;
+      return `Every ${ordinal(asked.every)} stroke has an accent, from beat 1 on, and no other has one.`;
     case 'cell':
-      return `It is ${named(nameOf(asked.cell.id))} over and over (${asked.cell.text})${asked.lead === 'alternating' ? ', each led by the other hand.' : ', each led by the same hand.'}`;
+      return `It is ${named(nameOf(asked.cell.id))} over and over (${asked.cell.text})${asked.lead === 'alternating' ? ', each led by the hand that did not lead the one before.' : ', each led by the same hand.'}${/[rl]/.test(asked.cell.text) ? GRACE_LEADS : ''}`;
   }
 }
 
@@ -250,8 +297,12 @@ function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
 
 const filledSays = ({ filled, of }: { filled: number; of: number }): string =>
   filled
-    ? `${numberWord(filled)} of ${numberWord(of)} ${filled === 1 ? 'is' : 'are'} filled, and the next cell`
+    ? `${partOf(filled, of)} ${filled === 1 ? 'is' : 'are'} filled, and the next cell`
     : `nothing is laid yet, ${numberWord(of)} are to be filled, and your first cell`;
+
+/** Some of all: both numbers as words or both in figures. */
+export const partOf = (some: number, of: number): string =>
+  numberWord(of) === String(of) ? `${some} of ${of}` : `${numberWord(some)} of ${numberWord(of)}`;
 
 /** Which cells are short enough, where not all of them are. */
 function fittingSays({ shelf }: LayPuzzle, fitting: readonly string[], { nameOf }: Saying): string {
@@ -272,7 +323,7 @@ export function puzzleRightSays(puzzle: Puzzle): string {
   if (!('shelf' in puzzle) || puzzle.kind === 'ear') return 'Right.';
   return answers === 1n
     ? 'Right, and there is no other answer.'
-    : `Right. It is one of ${answers.toLocaleString('en')} answers.`;
+    : `Right. It is one of ${answers < 17n ? numberWord(Number(answers)) : answers.toLocaleString('en')} answers.`;
 }
 
 /** An answer in words: the cells by name, or the count, the bars, the one of two. */

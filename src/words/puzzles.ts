@@ -96,6 +96,7 @@ const PLAY = {
   loading: 'Loading the puzzle …',
   failed: 'The puzzle did not load: the connection may be gone. Press again to try again.',
   instead: 'Here is another one instead.',
+  stays: 'The puzzle that was open is still here.',
 };
 
 /** What stands on a puzzle's controls. */

@@ -57,7 +57,7 @@ test('another order that keeps to the card is right too, and one more is shown',
   expect(gradePuzzle(puzzle, other).right).toBe(true);
   for (const id of other) await lay(page, id);
   await check(page).click();
-  await expect(say(page)).toContainText('Right. It is one of 9 answers.');
+  await expect(say(page)).toContainText('Right. It is one of nine answers.');
   await expect(say(page)).toContainText('Another: double');
 });
 
@@ -100,7 +100,24 @@ test('hints say the count, then what is left, then a cell, until it is right', a
 test('an address that is no puzzle is told so, and there is one instead', async ({ page }) => {
   await open(page, 'fill', '0');
   await expect(page.getByRole('alert')).toContainText('Puzzles are numbered from 1');
+  await expect(page.getByRole('alert')).toContainText('Here is another one instead.');
+  await expect(page).toHaveURL(/#1-[1-9]\d*$/);
   await expect(shelf(page)).toBeVisible();
+});
+
+test('an address that is no puzzle leaves the open one, what was laid in it, and its address', async ({ page }) => {
+  await open(page, 'fill');
+  const card = await page.locator('.card').textContent();
+  await lay(page, 'double');
+  await page.evaluate(() => (location.hash = '#2-9'));
+  await expect(page.getByRole('alert')).toHaveText(
+    'There is no version 2 of the puzzles, only 1. The puzzle that was open is still here.',
+  );
+  await expect(page).toHaveURL(new RegExp(`#1-${NUMBER}$`));
+  await expect(page.locator('.card')).toHaveText(card!);
+  await expect(page.locator('.laid li button')).toHaveText(['R R']);
+  await page.getByRole('button', { name: 'Another one' }).click();
+  await expect(page.getByRole('alert')).toHaveCount(0);
 });
 
 test('the next one has an address of its own; back leads to the one before', async ({ page }) => {

@@ -30,6 +30,7 @@ import {
   puzzleWrongSays,
   type Saying,
 } from '../../../src/words/puzzle-sentences.ts';
+import type { PuzzleLabels } from '../../../src/words/puzzles.ts';
 import { shownSays, troubleSays } from '../../../src/words/puzzle-shown.ts';
 
 /** What has just been said of an answer. */
@@ -46,8 +47,23 @@ const unchosen = (kind: PuzzleKind): number | undefined => (kind === 'resolves' 
 
 const outcomeOf = ({ right, misses, hints }: PuzzleRecord): Outcome => ({ right, misses, hints });
 
+/** What the part of an address after # says; nothing where there is none. */
+function readHash(hash: string): ReturnType<typeof readPuzzleAddress> | undefined {
+  const text = hash.replace(/^#/, '');
+  try {
+    return text ? readPuzzleAddress(decodeURIComponent(text)) : undefined;
+  } catch {
+    return readPuzzleAddress(text);
+  }
+}
+
 /** A session of one kind of puzzle, from a certain one on. */
-export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
+export function createSession(
+  kind: PuzzleKind,
+  saying: Saying,
+  seed: number,
+  labels: Pick<PuzzleLabels, 'instead' | 'stays'>,
+) {
   const store = openStorage();
   let puzzle = $state.raw<Puzzle>(makePuzzle(kind, seed));
   let laid = $state.raw<PuzzleCell[]>([]);
@@ -72,7 +88,15 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
     laid = [];
     chosen = unchosen(kind);
     verdict = undefined;
+    trouble = '';
     [misses, hints, over] = [0, 0, false];
+  }
+
+  /** The next one: of the level that the last ones have earned, or one easier or harder. */
+  function another(step: -1 | 0 | 1 = 0): void {
+    const from = step ? puzzle.level : level();
+    const next = LEVELS[Math.min(LEVELS.length, Math.max(1, from + step)) - 1];
+    open(seedFor(next, Math.random));
   }
 
   const laidIds = (): string[] => laid.map(({ id }) => id);
@@ -167,20 +191,19 @@ export function createSession(kind: PuzzleKind, saying: Saying, seed: number) {
     check,
     hint,
     show,
-    /** The next one: of the level that the last ones have earned, or one easier or harder. */
-    another(step: -1 | 0 | 1 = 0): number {
-      const from = step ? puzzle.level : level();
-      const next = LEVELS[Math.min(LEVELS.length, Math.max(1, from + step)) - 1];
-      open(seedFor(next, Math.random));
-      return puzzle.seed;
+    another,
+    /** Opens what an address names, `#1-4182`, or else another one; says so where the address names none. */
+    begin(hash: string): void {
+      const read = readHash(hash);
+      if (read?.ok) return open(read.seed);
+      another();
+      if (read) trouble = `${troubleSays(read.fault.message)} ${labels.instead}`;
     },
-    /** Goes where an address leads, `#1-4182`; says what is wrong with one that leads nowhere. */
+    /** Goes where a changed address leads; where it names no puzzle, the one that is open stays as it is. */
     follow(hash: string): void {
-      const text = hash.replace(/^#/, '');
-      if (!text) return;
-      const read = readPuzzleAddress(text);
-      trouble = read.ok ? '' : troubleSays(read.fault.message);
-      if (read.ok && read.seed !== puzzle.seed) open(read.seed);
+      const read = readHash(hash);
+      if (read?.ok && read.seed !== puzzle.seed) open(read.seed);
+      else trouble = !read || read.ok ? '' : `${troubleSays(read.fault.message)} ${labels.stays}`;
     },
     address: (): string => `#${printPuzzleAddress(puzzle.seed)}`,
   };

@@ -27,7 +27,12 @@ export const MAX_SEED = 999_999_999;
 export function readPuzzleAddress(text: string): Result<'seed', number> {
   const [, version, digits] = /^(\d{1,3})-(\d{1,12})$/.exec(text) ?? [];
   if (version === undefined)
-    return refuse(0, text || 'nothing', '1-4182', `"${text}" is no number of a puzzle; one looks like 1-4182`);
+    return refuse(
+      0,
+      text || 'nothing',
+      '1-4182',
+      `"${shortened(text)}" is no number of a puzzle; one looks like 1-4182`,
+    );
   if (Number(version) !== PUZZLE_VERSION)
     return refuse(
       0,
@@ -46,6 +51,9 @@ export function readPuzzleAddress(text: string): Result<'seed', number> {
     );
   return { ok: true, seed };
 }
+
+/** As much of an address as a sentence can hold. */
+const shortened = (text: string): string => (text.length > 24 ? `${text.slice(0, 24)} …` : text);
 
 /**
  * How a number stands in an address. Throws RangeError for what is no number of a puzzle.
@@ -96,6 +104,12 @@ export interface Day {
   day: number;
 }
 
+/** How many days a month has by the Gregorian calendar. */
+function daysIn(year: number, month: number): number {
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  return month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+}
+
 /**
  * The puzzle of a day: the same number for everyone who has that date, without any server. Throws RangeError for what is no
  * day of a month.
@@ -105,7 +119,7 @@ export interface Day {
 export function dailyPuzzle({ year, month, day }: Day): { kind: PuzzleKind; seed: number } {
   whole('year', year, 1, 9999);
   whole('month', month, 1, 12);
-  whole('day', day, 1, 31);
+  whole('day', day, 1, daysIn(year, month));
   const kind = PUZZLE_KINDS[(month * 31 + day) % PUZZLE_KINDS.length];
   return { kind, seed: (year * 100 + month) * 100 + day };
 }

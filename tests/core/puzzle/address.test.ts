@@ -33,6 +33,13 @@ describe('the number in an address', () => {
       }),
     ));
 
+  it('tells a long one in a sentence of readable length', () => {
+    const read = readPuzzleAddress('x'.repeat(5000));
+    expect(read.ok ? '' : read.fault.message).toBe(
+      `"${'x'.repeat(24)} …" is no number of a puzzle; one looks like 1-4182`,
+    );
+  });
+
   it.each(['', '4182', '1-', '1-0', '2-1', '1-x', '1-1000000000', '1--1'])('refuses "%s"', (text) =>
     expect(readPuzzleAddress(text).ok).toBe(false),
   );
@@ -68,12 +75,36 @@ describe('levels', () => {
   ] as const)('%i after %j is %i', (level, last, next) => expect(nextLevel(level, last)).toBe(next));
 });
 
+function caught(run: () => unknown): unknown {
+  try {
+    run();
+  } catch (thrown) {
+    return thrown;
+  }
+  return undefined;
+}
+
 describe('the puzzle of a day', () => {
   it.each([
     { year: 2026, month: 13, day: 1 },
     { year: NaN, month: 1, day: 1 },
     { year: 2026, month: 1, day: 0 },
+    { year: 2026, month: 2, day: 29 },
+    { year: 2026, month: 2, day: 31 },
+    { year: 2026, month: 4, day: 31 },
+    { year: 1900, month: 2, day: 29 },
   ])('throws for what is no day: %j', (day) => expect(() => dailyPuzzle(day)).toThrow(RangeError));
+
+  it('is there on every day of the calendar, and on no other', () => {
+    for (let year = 1996; year <= 2104; year += 1)
+      for (let month = 1; month <= 12; month += 1)
+        for (let day = 1; day <= 31; day += 1) {
+          const date = new Date(Date.UTC(year, month - 1, day));
+          const real = date.getUTCMonth() === month - 1;
+          const there = caught(() => dailyPuzzle({ year, month, day })) === undefined;
+          if (there !== real) expect.fail(`${year}-${month}-${day} ${there ? 'has a puzzle' : 'has none'}`);
+        }
+  });
 
   it('is one for every day, and another kind the next day of a month', () => {
     const week = [1, 2, 3, 4, 5, 6, 7].map((day) => dailyPuzzle({ year: 2026, month: 11, day }));
