@@ -1,9 +1,8 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { realpath } from 'node:fs/promises';
+import { createServer, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import { extname, join, normalize } from 'node:path';
-import { pipeline } from 'node:stream/promises';
+import { join, sep } from 'node:path';
+import serveStatic from 'serve-static';
 
 /** What is served and where: a folder of files, below a base path such as `/school/`. */
 export interface ServeOptions {
@@ -11,84 +10,65 @@ export interface ServeOptions {
   base: string;
 }
 
-const TYPES: Record<string, string> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.json': 'application/json; charset=utf-8',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.jpg': 'image/jpeg',
-  '.jpeg': 'image/jpeg',
-  '.webp': 'image/webp',
-  '.avif': 'image/avif',
-  '.ico': 'image/x-icon',
-  '.mp4': 'video/mp4',
-  '.webm': 'video/webm',
-  '.vtt': 'text/vtt; charset=utf-8',
-  '.woff2': 'font/woff2',
-  '.wasm': 'application/wasm',
-  '.xml': 'application/xml; charset=utf-8',
-  '.txt': 'text/plain; charset=utf-8',
-  '.webmanifest': 'application/manifest+json',
-};
-
 /** Puts a slash at both ends: `school` and `/school` are `/school/`. */
 export function normalBase(base: string): string {
   return `/${base}/`.replace(/\/+/g, '/');
 }
 
-/** What a request gets: a file, another address, or nothing. */
-type Answer = { file: string } | { redirect: string } | undefined;
-
-/** Decodes the path of a request below the base; undefined where it lies outside or cannot be decoded. */
-function pathBelow(base: string, url: string): string | undefined {
-  const path = url.replace(/[?#].*/s, '');
-  if (!path.startsWith(base)) return undefined;
+/** Whether a path below the base names something that lies, once links are followed, within the folder that is served. */
+async function liesWithin(root: string, path: string): Promise<boolean> {
   try {
-    return normalize(`/${decodeURIComponent(path.slice(base.length))}`);
+    const named = decodeURIComponent(path.replace(/[?#].*/s, ''));
+    const file = await realpath(join(root, named.endsWith('/') ? `${named}index.html` : named));
+    const folder = await realpath(root);
+    return file === folder || file.startsWith(folder + sep);
   } catch {
-    return undefined;
+    // Malformed, or not there.
+    return false;
   }
 }
 
-async function answer({ root, base }: ServeOptions, url: string): Promise<Answer> {
-  if (`${url}/` === base) return { redirect: base };
-  const path = pathBelow(base, url);
-  if (path === undefined || path.includes('\0')) return undefined;
-  const file = join(root, path.endsWith('/') ? `${path}index.html` : path);
-  const found = await stat(file).catch(() => undefined);
-  if (found?.isFile()) return { file };
-  return found?.isDirectory() ? { redirect: `${base}${path.slice(1)}/` } : undefined;
+/** A request's path below the base, or undefined where it lies elsewhere; the base itself may lack its slash. */
+function pathBelow(base: string, url: string): string | undefined {
+  if (url.startsWith(base)) return url.slice(base.length - 1);
+  const bare = base.slice(0, -1);
+  return url === bare || url.startsWith(`${bare}?`) ? `/${url.slice(bare.length)}` : undefined;
 }
 
-async function send(response: ServerResponse, status: number, file: string, head: boolean): Promise<void> {
-  response.writeHead(status, {
-    'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
-    'cache-control': 'no-cache',
-    'x-content-type-options': 'nosniff',
+/** What the library hands on where it does not answer: the status it would have answered with, and its headers. */
+type Refusal = Error & { statusCode?: number; headers?: Record<string, string> };
+
+/** Answers with no more than a status; an answer that has begun is cut off, so that it does not pass for whole. */
+function refuse(response: ServerResponse, { statusCode = 500, headers = {} }: Refusal): void {
+  if (response.headersSent) response.destroy();
+  else response.writeHead(statusCode, { ...headers, 'content-type': 'text/plain' }).end(`${statusCode}\n`);
+}
+
+/**
+ * A server of static files as any host would be: no rewriting, addresses of folders end in a slash, 404.html stands where
+ * nothing is. Links that lead out of the folder are not followed.
+ */
+export function siteServer({ root, base }: ServeOptions): Server {
+  const settled = normalBase(base);
+  const files = serveStatic(root, {
+    fallthrough: false,
+    setHeaders: (response) => response.setHeader('x-content-type-options', 'nosniff'),
   });
-  if (head) response.end();
-  else await pipeline(createReadStream(file), response);
-}
+  const missing = serveStatic(root, {
+    fallthrough: false,
+    acceptRanges: false,
+    setHeaders: (response) => (response.statusCode = 404),
+  });
 
-async function respond(options: ServeOptions, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const head = request.method === 'HEAD';
-  if (!head && request.method !== 'GET') return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
-  const found = await answer(options, request.url ?? '/');
-  if (found && 'redirect' in found) return void response.writeHead(301, { location: found.redirect }).end();
-  if (found) return send(response, 200, found.file, head);
-  const missing = join(options.root, '404.html');
-  if (await stat(missing).catch(() => undefined)) return send(response, 404, missing, head);
-  response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found\n');
-}
-
-/** A server of static files as any host would be: no rewriting, addresses of folders end in a slash. */
-export function siteServer(options: ServeOptions): Server {
-  const settled = { ...options, base: normalBase(options.base) };
-  return createServer((request, response) => {
-    // A file may go while the site is built anew, and a reader at any time.
-    respond(settled, request, response).catch(() => (response.headersSent ? response : response.writeHead(500)).end());
+  return createServer(async (request, response) => {
+    const path = pathBelow(settled, request.url ?? '/');
+    const there = path !== undefined && (await liesWithin(root, path));
+    const notFound = () =>
+      missing(Object.assign(request, { url: '/404.html' }), response, (error) => refuse(response, error as Refusal));
+    if (!there) return notFound();
+    // A folder is sent on to its slash at the address that was asked for: below the base, with its query.
+    const asked = Object.assign(request, { originalUrl: request.url, url: path });
+    files(asked, response, (error) => (error?.statusCode === 404 ? notFound() : refuse(response, error as Refusal)));
   });
 }
 
