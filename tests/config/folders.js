@@ -41,7 +41,7 @@ export const FOLDERS = {
   build: {
     path: 'src/build',
     may: ['curriculum', 'core', 'words', 'search'],
-    packages: ['astro', 'astro/zod', 'yaml', 'unified', 'remark-*', 'vite'],
+    packages: ['astro', 'astro/zod', 'yaml', 'unified', 'remark-*', 'serve-static', 'vite'],
     node: true,
   },
   layouts: {
