@@ -22,7 +22,7 @@ function withoutEmptyWarnings(level, log, handler) {
 }
 
 /** Folders whose files do nothing when they are loaded: a page that needs one function of theirs loads no more. */
-const PURE = { test: /\/src\/(core|curriculum|storage|words)\//, sideEffects: false };
+const PURE = { test: /\/src\/(bar-math|core|curriculum|storage|words)\//, sideEffects: false };
 /** Svelte's own modules do nothing either; unless told so, the bundler loads every piece of it for the sake of order. */
 const PURE_TOO = { test: /svelte.src.(internal.client|index-client|legacy)/, sideEffects: false };
 

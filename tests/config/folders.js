@@ -14,18 +14,23 @@ export const FOLDERS = {
 
   lesson: {
     path: 'components/lesson',
-    may: ['catalogue', 'engraving', 'core', 'islands', 'controls', 'words', 'curriculum', 'styles'],
+    may: ['catalogue', 'engraving', 'core', 'islands', 'scripts', 'controls', 'words', 'curriculum', 'styles'],
     packages: ['astro', 'astro/types', 'astro:assets'],
   },
   islands: {
     path: 'components/islands',
-    may: ['controls', 'engraving', 'audio', 'formats', 'storage', 'search', 'core', 'words'],
+    may: ['controls', 'engraving', 'audio', 'formats', 'storage', 'search', 'bar-math', 'core', 'words'],
     packages: ['svelte', 'svelte/*'],
   },
-  controls: { path: 'components/controls', may: [], packages: ['svelte', 'svelte/*'] },
+  scripts: {
+    path: 'components/scripts',
+    may: ['bar-math', 'curriculum', 'formats', 'storage', 'words'],
+  },
+  // bar-math: a bar drawn as a ruler is laid out there, without a page.
+  controls: { path: 'components/controls', may: ['bar-math'], packages: ['svelte', 'svelte/*'] },
   page: {
     path: 'components/page',
-    may: ['islands', 'controls', 'curriculum', 'search', 'words', 'styles'],
+    may: ['islands', 'scripts', 'controls', 'bar-math', 'curriculum', 'search', 'words', 'styles'],
     packages: ['astro', 'astro/types'],
   },
 
@@ -33,6 +38,7 @@ export const FOLDERS = {
   engraving: { path: 'src/engraving', may: ['core'], packages: ['vexflow', 'vexflow/*'] },
   audio: { path: 'src/audio', may: ['core'], packages: ['tone', 'tone/**'] },
   formats: { path: 'src/formats', may: ['core'], packages: ['uqr'] },
+  'bar-math': { path: 'src/bar-math', may: ['core', 'words'] },
   storage: { path: 'src/storage', may: ['core'] },
   curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
   words: { path: 'src/words', may: ['core'] },

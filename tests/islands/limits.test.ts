@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { LIMITS } from '../../components/islands/links/settings.ts';
 import { USUAL_FLAM } from '../../components/islands/links/shown.ts';
-import { TEMPOS } from '../../components/islands/exercises/filter.ts';
+import { TEMPOS } from '../../src/curriculum/exercise-filter.ts';
 import { TEMPO } from '../../components/islands/player/props.ts';
 import { TEMPO_LIMITS } from '../../src/curriculum/index.ts';
 import { DEFAULTS } from '../../src/storage/index.ts';

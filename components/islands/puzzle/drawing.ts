@@ -15,8 +15,8 @@ import {
   type StartPuzzle,
   type Timeline,
 } from '../../../src/core/index.ts';
-import type { RulerCell, RulerDrawing, RulerKind } from '../../controls/bar-ruler.ts';
-import { marksOf } from '../ruler.ts';
+import type { RulerCell, RulerDrawing, RulerKind } from '../../../src/bar-math/ruler.ts';
+import { marksOf } from '../../../src/bar-math/marks.ts';
 
 /** A name by the id of a cell. */
 export type NameOf = (cell: string) => string;

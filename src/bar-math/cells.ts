@@ -1,0 +1,93 @@
+/** Cells as they are typed or picked, and how they lie on a ruler. */
+import {
+  cellsOf,
+  faultText,
+  parseSticking,
+  perform,
+  printSticking,
+  readPhrase,
+  slotCount,
+  type Grid,
+  type Item,
+  type MeterText,
+  type Sticking,
+  type Timeline,
+} from '../core/index.ts';
+import { rulerSays } from '../words/bar-math-answers.ts';
+import { spell, wholeSays } from '../words/bar-math.ts';
+import type { RulerCell } from './ruler.ts';
+import { marksOf } from './marks.ts';
+import type { Reading } from './read.ts';
+import type { NamedCell } from './types.ts';
+
+/** A figure of one or more cells. */
+export interface Figure {
+  text: string;
+  sticking: Sticking;
+  slots: number;
+  /** What it is called; its text where it has no name. */
+  name: string;
+  /** Its cells, as they lie on a ruler. */
+  cells: RulerCell[];
+}
+
+/** The longest cell that can be given by its length. */
+export const MAX_LENGTH = 32;
+
+/** An accent and taps, hand to hand. */
+const singles = (slots: number): string =>
+  Array.from({ length: slots }, (_, i) => (i === 0 ? '>R' : i % 2 ? 'L' : 'R')).join(' ');
+
+/**
+ * The text behind what stands in a field for a cell: that of a cell of the course where its id stands there, accented
+ * singles where a length does.
+ *
+ * @example textOfCell('3', []) // '>R L R'
+ */
+export function textOfCell(typed: string, named: readonly NamedCell[]): string {
+  const length = /^\d{1,3}$/.test(typed.trim()) ? Number(typed) : 0;
+  if (length >= 1 && length <= MAX_LENGTH) return singles(length);
+  return named.find(({ id }) => id === typed.trim())?.text ?? typed;
+}
+
+/** Reads a field for a cell: an id of the course, a length, or sticking text. */
+export function readFigure(read: Reading, field: string, typed: string, named: readonly NamedCell[]) {
+  const text = textOfCell(typed, named);
+  if (/^-?[\d.,]*$/.test(text.trim())) return read.refuse(field, wholeSays(typed, 1, MAX_LENGTH));
+  const parsed = parseSticking(text);
+  if (!parsed.ok) {
+    const [message, ...caret] = faultText(text, parsed.fault).split('\n');
+    return read.refuse(field, `${message.charAt(0).toUpperCase()}${message.slice(1)}.`, caret.join('\n'));
+  }
+  if (hasBars(parsed.sticking.hands))
+    return read.refuse(field, 'A cell has no bar lines and no meter of its own here.');
+  return figureOf(text, parsed.sticking, named, /^\d+$/.test(typed.trim()) ? spell(Number(typed)) : undefined);
+}
+
+const hasBars = (items: readonly Item[]): boolean =>
+  items.some((item) => item.kind === 'bar' || item.kind === 'head' || (item.kind === 'group' && hasBars(item.items)));
+
+function figureOf(text: string, sticking: Sticking, named: readonly NamedCell[], length?: string): Figure {
+  const nameOf = (one: Sticking) => length ?? named.find((cell) => cell.text === printSticking(one))?.name;
+  const cells = cellsOf(sticking).map((one) => ({
+    name: nameOf(one),
+    slots: slotCount(one.hands),
+    marks: marksOf(one),
+  }));
+  const name = cells.length === 1 ? cells[0].name : undefined;
+  return { text, sticking, slots: slotCount(sticking.hands), name: name ?? text, cells };
+}
+
+/** The strokes of cells laid one after another, the last bar filled with rests; undefined where they cannot be laid. */
+export function timelineOf(texts: readonly string[], meter: MeterText, grid: Grid): Timeline | undefined {
+  const cells = texts.map((text) => ({ id: text, text }));
+  const laid = readPhrase({ cells, meter, grid, fill: 'rests' });
+  return laid.ok ? perform(laid.phrase) : undefined;
+}
+
+/** So many of the same. */
+export const repeated = <T>(times: number, what: readonly T[]): T[] => Array.from({ length: times }, () => what).flat();
+
+/** The cells of a ruler in words; those without a name are called by the text of their figure. */
+export const labelOf = ({ text }: Figure, cells: readonly RulerCell[]): string =>
+  rulerSays(cells.map(({ name }) => name ?? text));

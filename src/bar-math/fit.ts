@@ -1,0 +1,79 @@
+import { fit, slotTicks, type Grid, type MeterText } from '../core/index.ts';
+import { fillingsSay, fitSays, leftSays, type RulerSaid } from '../words/bar-math-answers.ts';
+import type { RulerCell } from './ruler.ts';
+import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
+import { fillingsOf, type Filling, type Fillings } from './fillings.ts';
+import { countsOf, reading, rulerSaid } from './read.ts';
+import type { Answer, Inputs, NamedCell, SumProps } from './types.ts';
+
+/** What stands in the fields before anyone types. */
+export const FIT: Inputs = { cell: 'flam-drag', bars: '1', meter: '4/4', grid: '4', rest: '' };
+
+/** More bars than this make a drawing nobody reads. */
+const MOST_BARS = 8;
+
+/** An answer, and what could stand in what is left. */
+export interface FitAnswer extends Answer {
+  fillings?: Fillings;
+}
+
+/** How often a cell goes into so many bars, what is left, and what could fill it. */
+export function answerFit(inputs: Inputs, props: SumProps): FitAnswer {
+  const read = reading(inputs);
+  const figure = readFigure(read, 'cell', inputs.cell, props.named);
+  const bars = read.whole('bars', 1, MOST_BARS);
+  const meter = read.meter('meter');
+  const grid = read.whole('grid', 1, 8);
+  if (!figure || !bars || !meter || !grid) return { says: '', faults: read.faults };
+  const ruler = rulerSaid(meter, grid, bars, props);
+  const slots = bars * ruler.barSlots;
+  const sum = { cell: figure.slots, slots, ...fit(figure.slots, slots) };
+  const fillings = fillingsOf(sum.times ? sum.left : 0, props.named);
+  const says = fitSays(sum, ruler);
+  const filling = fillings.some.find(({ value }) => value === inputs.rest);
+  if (inputs.rest && !filling) read.refuse('rest', 'That does not fill what is left; these do.');
+  return {
+    says,
+    more: fillings.ways
+      ? [
+          fillingsSay(
+            sum.left,
+            fillings.ways,
+            fillings.of.map(({ name }) => article(name)),
+          ),
+        ]
+      : [],
+    faults: read.faults,
+    fillings,
+    ruler: drawn(figure, sum, ruler, filling, props.named),
+    ...played(figure, sum.times, filling, meter, grid),
+  };
+}
+
+const article = (name: string): string => (/^[A-Z]|s$/.test(name) ? name : `a ${name}`);
+
+function drawn(
+  figure: Figure,
+  { times, left, from }: { times: number; left: number; from: number },
+  ruler: RulerSaid,
+  filling: Filling | undefined,
+  named: readonly NamedCell[],
+) {
+  const filled = filling?.cells.flatMap(({ text }) => cellsOfText(text, named)) ?? [];
+  const short = left === 1 ? '1' : `${left} left`;
+  const gap = left ? [{ slots: left, kind: 'left' as const, name: leftSays(left, from, ruler), short }] : [];
+  const { grid, bars } = ruler;
+  const cells: RulerCell[] = [...repeated(times, figure.cells), ...(filling ? filled : gap)];
+  return { label: labelOf(figure, cells), counts: countsOf(ruler), grid, bars, cells };
+}
+
+function cellsOfText(text: string, named: readonly NamedCell[]) {
+  return readFigure(reading({}), 'cell', text, named)?.cells ?? [];
+}
+
+function played(figure: Figure, times: number, filling: Filling | undefined, meter: MeterText, grid: Grid) {
+  if (times === 0) return {};
+  const filled = filling?.cells.map(({ text }) => text) ?? [];
+  const timeline = timelineOf([...repeated(times, [figure.text]), ...filled], meter, grid);
+  return timeline ? { play: { timeline, meter, slotTicks: slotTicks(meter, grid) } } : {};
+}
