@@ -1,6 +1,14 @@
 /** The filters of the list of exercises: form, list and address kept in step. */
 import { EXERCISE_WORDS, exerciseCount, notAmong, withoutChoice } from '../../src/words/exercises.ts';
-import { printFilters, readFilters, sift, TEMPOS, type Asked, type Choice, type Sifted } from '../../src/curriculum/exercise-filter.ts';
+import {
+  printFilters,
+  readFilters,
+  sift,
+  TEMPOS,
+  type Asked,
+  type Choice,
+  type Sifted,
+} from '../../src/curriculum/exercise-filter.ts';
 import { fieldsOf, readForm, sayChoice, sayField, tellCounts, writeForm } from './exercise-form.ts';
 import { readList } from './exercise-list.ts';
 

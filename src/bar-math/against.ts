@@ -1,12 +1,4 @@
-import {
-  against,
-  againstText,
-  barOfBeats,
-  countNames,
-  gcd,
-  parseSticking,
-  slotTicks,
-} from '../core/index.ts';
+import { against, againstText, barOfBeats, countNames, gcd, parseSticking, slotTicks } from '../core/index.ts';
 import { againstSays, cannotSay } from '../words/bar-math-answers.ts';
 import { marksOf } from './marks.ts';
 import { timelineOf } from './cells.ts';

@@ -1,7 +1,14 @@
 /** What a sheet knows and does: what is on it, how it stands in the address, the notation it has fetched. */
 import { SvelteMap } from 'svelte/reactivity';
 import { onSite } from '../../../src/words/addresses.ts';
-import { LONGEST_ADDRESS, LONGEST_TITLE, moved, printSheet, readSheet, type Sheet } from '../../../src/formats/sheet.ts';
+import {
+  LONGEST_ADDRESS,
+  LONGEST_TITLE,
+  moved,
+  printSheet,
+  readSheet,
+  type Sheet,
+} from '../../../src/formats/sheet.ts';
 import { readExercise, type SheetExercise } from './facts.ts';
 
 /** An exercise of the sheet: fetched, on its way, or not to be had. */
