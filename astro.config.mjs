@@ -4,6 +4,7 @@ import sitemap from '@astrojs/sitemap';
 import svelte from '@astrojs/svelte';
 import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
+import { early } from './src/build/early.ts';
 import { keptStyles } from './src/build/kept-styles.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
 import { listedPages } from './src/build/listed.ts';
@@ -125,5 +126,14 @@ export default defineConfig({
       },
     },
   },
-  integrations: [contentCheck(), mdx(), svelte(), wanted(), listed, sitemap({ filter: listed.filter }), searchIndex()],
+  integrations: [
+    contentCheck(),
+    mdx(),
+    svelte(),
+    early(),
+    wanted(),
+    listed,
+    sitemap({ filter: listed.filter }),
+    searchIndex(),
+  ],
 });

@@ -67,6 +67,7 @@ export function filterExercises(page: Document): void {
   );
   addEventListener('popstate', follow);
   follow();
+  form.dispatchEvent(new Event('awake', { bubbles: true }));
 }
 
 const unknownIn = (form: HTMLFormElement, { unknown }: Asked): string =>

@@ -23,4 +23,5 @@ function offerMark(page: ParentNode, store: PlayerStore): void {
   });
   store.on(show);
   show();
+  place.dispatchEvent(new Event('awake', { bubbles: true }));
 }

@@ -28,6 +28,7 @@ function wake(form: HTMLFormElement): void {
   });
   for (const button of form.querySelectorAll<HTMLButtonElement>('button[type=button]'))
     button.addEventListener('click', () => mark(form, button, judge(form, asked, button.value)));
+  form.dispatchEvent(new Event('awake', { bubbles: true }));
 }
 
 /** Says whether it is right; a right answer opens the reason. */

@@ -9,6 +9,7 @@ export function turnByArrowKeys(page: Document): void {
     if (!rel || isTaken(event)) return;
     page.querySelector<HTMLAnchorElement>(`[data-turn] [rel=${rel}]`)?.click();
   });
+  page.querySelector('[data-turn]')?.dispatchEvent(new Event('awake', { bubbles: true }));
 }
 
 function isTaken(event: KeyboardEvent): boolean {

@@ -11,18 +11,23 @@
 import type { ClientDirective } from 'astro';
 
 /** Signs that someone is about to use the island. */
-const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'change', 'click'] as const;
+const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'change', 'click', 'submit'] as const;
 /** A wait shorter than this needs no words. */
 const PATIENCE_MS = 300;
 
 type Field = HTMLInputElement;
 
-/** Loads an island on the first sign of intention; presses and entries made meanwhile are repeated once it is there. */
+/**
+ * Loads an island on the first sign of intention, or with `client:wanted="now"` at once; presses and entries made meanwhile
+ * are repeated once it is there.
+ */
 // The framework takes a directive from its default export.
-export default ((load, _options, island) => {
+export default ((load, { value }, island) => {
   const presses = new Set<HTMLElement>();
   const entries = new Map<Field, string>();
   const complete = new Set<Field>();
+  /** The last key that the browser itself did nothing for. */
+  let key: KeyboardEvent | undefined;
   let loading = false;
 
   const note = () => island.querySelector<HTMLElement>('[data-wanted-note]');
@@ -34,7 +39,10 @@ export default ((load, _options, island) => {
     SIGNS.forEach((sign) => island[change](sign, onSign, { capture: true }));
 
   const onSign = (event: Event) => {
-    if (event.type === 'click') catchPress(event);
+    // A key that comes once the island is awake has been heard.
+    if (event.type === 'keydown') key = island.hasAttribute('ssr') ? (event as KeyboardEvent) : key;
+    else if (event.type !== 'focusin' && event.type !== 'pointerover') key = undefined;
+    if (event.type === 'click' || event.type === 'submit') catchPress(event);
     if (event.type === 'input' || event.type === 'change') catchEntry(event);
     if (!loading) void start();
   };
@@ -77,6 +85,7 @@ export default ((load, _options, island) => {
     if (presses.size) say('failed');
     presses.clear();
     entries.clear();
+    key = undefined;
   };
 
   const repeat = () => {
@@ -89,7 +98,8 @@ export default ((load, _options, island) => {
         field.addEventListener('blur', () => enter(field, 'change'), { once: true });
       } else enter(field, 'change');
     });
-    presses.forEach((target) => target.click());
+    presses.forEach((target) => (target instanceof HTMLFormElement ? target.requestSubmit() : target.click()));
+    if (key) key.target?.dispatchEvent(new KeyboardEvent('keydown', key));
   };
 
   const enter = (field: Field, type: string) => field.dispatchEvent(new Event(type, { bubbles: true }));
@@ -107,5 +117,5 @@ export default ((load, _options, island) => {
   // The failure is told in words beside the controls.
   island.addEventListener('astro:hydration-error', (event) => event.preventDefault());
   listen('addEventListener');
-  if (asked()) void start();
+  if (value === 'now' || asked()) void start();
 }) satisfies ClientDirective;

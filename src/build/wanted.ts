@@ -4,8 +4,11 @@ import type { AstroIntegration } from 'astro';
 declare global {
   namespace Astro {
     interface ClientDirectives {
-      /** Loads the island's script when someone reaches for it, and repeats the press that came before it was there. */
-      'client:wanted'?: boolean;
+      /**
+       * Loads the island's script when someone reaches for it, or `now`, and repeats the press that came before it was
+       * there.
+       */
+      'client:wanted'?: boolean | 'now';
     }
   }
 }
