@@ -11,6 +11,7 @@ export const ADDRESSES = {
   hearing: '/hearing/',
   privacy: '/privacy/',
   write: '/write/',
+  proof: '/proof/',
   lesson: (id: string) => `/lessons/${id}/`,
   /** Exercises chosen for paper. */
   sheet: '/sheet/',
@@ -34,6 +35,7 @@ export const FIXED_PAGES: readonly string[] = [
   ADDRESSES.search,
   ADDRESSES.privacy,
   ADDRESSES.write,
+  ADDRESSES.proof,
 ];
 
 /** The address of a lesson's part in the contents. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { besselJ, MODES, ratioOf, strikeShare } from '../../src/audio/voices/membrane.ts';
+import { claimOf } from '../../src/words/proof.ts';
 
-describe('membrane', () => {
+describe(claimOf('drum-modes'), () => {
   test('the Bessel functions have their tabulated values', () => {
     // Abramowitz and Stegun, Handbook of Mathematical Functions, table 9.1 (recalled).
     expect(besselJ(0, 1)).toBeCloseTo(0.7651976866, 9);

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { KNEE } from '../../src/audio/stage/ceiling.ts';
+import { claimOf } from '../../src/words/proof.ts';
 import { expect, test } from './sound/bench.ts';
 import { compare, placesOf, type Agreement } from './sound/onsets.ts';
 import type { Asked, OfflineCase } from './sound/page.ts';
@@ -39,7 +40,7 @@ async function expectExact(page: Page, wanted: Wanted): Promise<void> {
   }
 }
 
-test.describe('sound stands where it is written, at 44.1 and 48 kHz', () => {
+test.describe(`${claimOf('onsets')} At 44.1 and 48 kHz`, () => {
   for (const grid of [1, 2, 3, 4, 5, 6, 7, 8])
     test(`${grid} to a beat, three bars on`, async ({ bench }) => {
       const text = `{R}${4 * grid}`;

@@ -12,6 +12,7 @@ import {
   strokesOf,
 } from '../../src/curriculum/index.ts';
 import type { RudimentData } from '../../src/curriculum/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 
 /*
  * The forty International Drum Rudiments, Percussive Arts Society, 1984. What each row rests on stands in its `basis`:
@@ -35,7 +36,7 @@ function lay(rudiment: RudimentData & { slug: string }) {
   return laid;
 }
 
-describe('the forty', () => {
+describe(claimOf('forty-rudiments'), () => {
   test('are numbered from 1 to 40, each once', () => {
     expect(all.map(({ number }) => number).sort((a, b) => a - b)).toEqual(
       Array.from({ length: 40 }, (_, index) => index + 1),

@@ -14,6 +14,7 @@ import {
   slotsOf,
   slotTicks,
 } from '../../src/core/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 
 const GRIDS = [1, 2, 3, 4, 5, 6, 7, 8];
 
@@ -58,7 +59,7 @@ describe('meters', () => {
   });
 });
 
-describe('counts', () => {
+describe(claimOf('counting'), () => {
   it.each([
     ['4/4', 1, '1 2 3 4'],
     ['2/4', 2, '1 & 2 &'],

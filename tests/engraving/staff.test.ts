@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { perform, readPhrase, SURFACES, type Surface } from '../../src/core/index.ts';
 import { staffFor } from '../../src/core/index.ts';
 import { engrave } from '../../src/engraving/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 import { strokeGroups } from './read-svg.ts';
 
 function timelineOf(text: string) {
@@ -26,9 +27,8 @@ const BLACK = 'E0A4';
 const CROSS = 'E0A9';
 const DIAMOND = 'E0DB';
 
-describe('staff positions', () => {
-  // N. Weinberg, Guidelines for Drumset Notation, Percussive Notes, June 1994 (opening pages read); the table as in
-  // LilyPond's weinberg-drums-style (read). Toms of a five-piece kit on E5, D5 and A4: common practice.
+describe(claimOf('staff-positions'), () => {
+  // N. Weinberg, Guidelines for Drumset Notation, Percussive Notes, June 1994 (opening pages read); toms of a five-piece kit on E5, D5 and A4: common practice.
   it.each([
     ['china', CROSS, 'B5'],
     ['crash', CROSS, 'A5'],

@@ -5,6 +5,7 @@
 import { Permutation } from 'js-combinatorics';
 import { describe, expect, it } from 'vitest';
 import { arrangements, type ArrangeCell } from '../../src/core/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 import { countExactCovers, exactCovers } from '../helpers/exact-cover.ts';
 import { lehmer } from '../helpers/lehmer.ts';
 
@@ -23,7 +24,7 @@ function cellSets(): { cells: ArrangeCell[]; slots: number }[] {
 
 const written = ({ id, slots, times }: ArrangeCell): string => `${id}: ${slots} slots, ${String(times ?? 'any')} uses`;
 
-describe('orders of cells and exact covers', () => {
+describe(`${claimOf('orders-listed')} Orders of cells and exact covers`, () => {
   it.each(cellSets())('are equally many: set $#', ({ cells, slots }) => {
     expect(arrangements({ cells, slots }).count, cells.map(written).join('; ')).toBe(countExactCovers(cells, slots));
   });
@@ -42,7 +43,7 @@ describe('orders of cells and exact covers', () => {
   });
 });
 
-describe('orders of a multiset and permutations', () => {
+describe(`${claimOf('orders-listed')} Orders of a multiset and permutations`, () => {
   it.each([[[3, 2, 1]], [[2, 2, 2]], [[4, 2, 1, 1]], [[1, 1, 1, 1, 1]], [[5, 3]]])('of %j are the same', (uses) => {
     const cells = uses.map((times, i) => ({ id: `c${i}`, slots: 1 + (i % 3), times }));
     const slots = cells.reduce((sum, cell) => sum + cell.slots * cell.times, 0);

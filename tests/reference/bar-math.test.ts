@@ -6,12 +6,13 @@
 import { getPattern } from 'euclidean-rhythms';
 import { describe, expect, it } from 'vitest';
 import { against, spread, turned } from '../../src/core/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 
 const slotsOfText = (text: string): number[] => [...text].flatMap((mark, slot) => (mark === 'x' ? [slot] : []));
 const allTurns = (onsets: number[], slots: number): string[] =>
   Array.from({ length: slots }, (_, by) => turned(onsets, slots, by).join());
 
-describe('even spreads, up to a turn', () => {
+describe(`${claimOf('even-spreads')} Up to where the bar begins`, () => {
   // E(5,16) is misprinted with 17 symbols in both printings; its gaps are 3 3 3 3 4.
   it.each([['x..x..x.'], ['x.xx.xx.'], ['x.xx.x.xx.x.'], ['x.x.x.x..'], ['x..x.x..x.x.'], ['x..x..x..x..x...']])(
     '%s of the paper',
@@ -30,7 +31,7 @@ describe('even spreads, up to a turn', () => {
   });
 });
 
-describe('two against each other', () => {
+describe(claimOf('polyrhythms'), () => {
   it.each([
     [4, 3, 12, [0, 3, 4, 6, 8, 9]],
     [5, 4, 20, [0, 4, 5, 8, 10, 12, 15, 16]],

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { chanceOf, splitMix64 } from '../../src/core/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 
 /**
  * SplitMix64: Steele, Lea and Flood, Fast Splittable Pseudorandom Number Generators, OOPSLA 2014. The numbers are those that
  * programmers compare implementations with (Rosetta Code, "Pseudo-random numbers/Splitmix64"; recalled).
  */
-describe('SplitMix64', () => {
+describe(`${claimOf('same-puzzle')} SplitMix64`, () => {
   it('gives the published numbers for the seed 1234567', () => {
     const next = splitMix64(1234567n);
     expect([next(), next(), next(), next(), next()]).toEqual([

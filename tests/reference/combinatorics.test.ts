@@ -5,12 +5,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import { arrangements, loopArrangements } from '../../src/core/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 import { stickingOf } from '../helpers/phrases.ts';
 
 const any = (lengths: number[]): { id: string; slots: number }[] =>
   lengths.map((slots) => ({ id: `of ${slots}`, slots }));
 
-describe('orders of cells of given lengths, any number of each', () => {
+describe(`${claimOf('orders-counted')} Cells of given lengths, any number of each`, () => {
   it.each([
     [[1, 2], [34, 233, 1597, 75025, 3524578]], // A000045
     [[1, 2, 3], [81, 927, 10609, 1389537, 181997601]], // A000073
@@ -27,7 +28,7 @@ describe('orders of cells of given lengths, any number of each', () => {
   }); // prettier-ignore
 });
 
-describe('the largest bar that cannot be filled', () => {
+describe(`${claimOf('orders-counted')} The largest bar that cannot be filled`, () => {
   it.each([
     [[3, 4], 5],
     [[3, 5], 7],
@@ -39,7 +40,7 @@ describe('the largest bar that cannot be filled', () => {
   });
 });
 
-describe('orders of a fixed multiset', () => {
+describe(`${claimOf('orders-counted')} A fixed number of each`, () => {
   it.each([
     [[3, 2, 1], 60],
     [[2, 2, 2], 90],
@@ -52,7 +53,7 @@ describe('orders of a fixed multiset', () => {
   });
 });
 
-describe('stickings of R and L with no three in a row by one hand', () => {
+describe(`${claimOf('runs')} R and L with no three in a row by one hand`, () => {
   const cells = ['R', 'L'].map((id) => ({ id, slots: 1, sticking: stickingOf(id) }));
   const count = (slots: number, loop: boolean): number =>
     Number(arrangements({ cells, slots, rules: { maxRun: 2, loop } }).count);
@@ -66,7 +67,7 @@ describe('stickings of R and L with no three in a row by one hand', () => {
   });
 });
 
-describe('a kick, three flam drags and two R L L', () => {
+describe(`${claimOf('runs')} A kick, three flam drags and two R L L`, () => {
   const cells = [
     { id: 'kick', slots: 1, times: 1, sticking: stickingOf('K') },
     { id: 'flam drag', slots: 3, times: 3, sticking: stickingOf('>lR LL R') },
@@ -79,7 +80,7 @@ describe('a kick, three flam drags and two R L L', () => {
   });
 });
 
-describe('necklaces of onsets and rests, a cell of one slot each', () => {
+describe(`${claimOf('necklaces')} Onsets and rests, a cell of one slot each`, () => {
   const count = (slots: number, onsets: number): number => {
     const cells = [
       { id: 'onset', slots: 1, times: onsets },

@@ -11,6 +11,7 @@ import {
   secondsAt,
   slotMs,
 } from '../../src/core/index.ts';
+import { claimOf } from '../../src/words/proof.ts';
 import { phraseOf, refusalOf, timelineOf } from '../helpers/phrases.ts';
 
 const in44 = { meter: '4/4', grid: 4 };
@@ -18,7 +19,7 @@ const FLAM_DRAG = '>lR LL R';
 const RLL = 'R L L';
 const drags = (n: number): string => `{${FLAM_DRAG}}${n}`;
 
-describe('a flam drag takes three slots', () => {
+describe(`${claimOf('bars-add-up')} A flam drag takes three slots`, () => {
   it('and in a bar of 16 five of them leave 1, the a of 4', () => {
     expect(refusalOf(drags(5), in44)).toContain('15 of 16');
     const { times, left, from } = fit(3, 16);
@@ -86,7 +87,7 @@ function permutations(cells: string[]): string[][] {
   });
 }
 
-describe('a cell comes home on beat 1', () => {
+describe(claimOf('resolves'), () => {
   it.each([
     [3, 16, 3, 16],
     [5, 16, 5, 16],

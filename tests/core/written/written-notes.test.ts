@@ -10,6 +10,7 @@ import {
   type VoicePart,
   type WrittenBar,
 } from '../../../src/core/index.ts';
+import { claimOf } from '../../../src/words/proof.ts';
 import { CASES, rudimentCases } from '../../engraving/cases.ts';
 
 function written(text: string, meter?: string, grid?: number, pickup?: number): WrittenBar[] {
@@ -32,7 +33,7 @@ function inShort(part: VoicePart): string {
 const beats = (bars: WrittenBar[], voice = 0): string[] =>
   bars.flatMap((bar) => bar.fragments.map(({ voices }) => (voices[voice] ? inShort(voices[voice]) : '')));
 
-describe('note values', () => {
+describe(claimOf('note-values'), () => {
   it.each([
     ['>lR LL R', '1/4', 3, ['8 16 16 8 (3)']],
     ['R - - L R L - - - - R - - R - L', '4/4', 4, ['8. 16', '16 8.', 'r8 8', 'r16 8 16']],
