@@ -50,7 +50,7 @@ const PIECES = [
   { name: 'storage', priority: 1, test: /src.storage.(shape|store|keys)\.ts/ },
   {
     name: 'playing',
-    test: /islands.player.(about|again|memory|props)\.ts|words.player\.ts|src.audio.(player|house|pulse)\.ts/,
+    test: /islands.player.(memory|props|playback\.svelte)\.ts|words.player\.ts|src.audio.(player|output|stall|load-again)\.ts/,
   },
 ];
 

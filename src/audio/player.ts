@@ -1,14 +1,11 @@
-import type { Milliseconds } from '../core/index.ts';
-import { pageHouse, type House } from './house.ts';
-import { pulseOf } from './pulse.ts';
+import { LoadError } from './load-again.ts';
+import { pageOutput, type AudioOutput } from './output.ts';
 import type { Stage } from './stage/stage.ts';
+import { watchStall } from './stall.ts';
 import type { Player, PlayerEvent, PlayerReason, PlayerState, PlayRequest, Position } from './types.ts';
 
-/** How often it is looked at whether sound comes out at all. */
-const PULSE_MS: Milliseconds = 500;
-
 /** Who sounds now: a player that starts stops the other. */
-const onAir: { player?: Player } = {};
+const onAir: { player?: Player | undefined } = {};
 
 type Listener = (event: PlayerEvent) => void;
 
@@ -23,45 +20,42 @@ function running(context: AudioContext, signal: AbortSignal): Promise<void> {
   });
 }
 
-class HousePlayer implements Player {
-  readonly #house: House;
+class OutputPlayer implements Player {
+  readonly #output: AudioOutput;
   readonly #listeners = new Set<Listener>();
   #state: PlayerState = 'stopped';
-  #request?: PlayRequest;
+  #request?: PlayRequest | undefined;
   /** From a press to the end of what it began. */
-  #take?: AbortController;
+  #take?: AbortController | undefined;
+  /** What the take waits for, as the reason it would fail for. */
+  #waiting: PlayerReason = 'failed';
   /** The stage, from the moment it plays for this player. */
-  #stage?: Stage;
+  #stage?: Stage | undefined;
 
-  constructor(house: House) {
-    this.#house = house;
+  constructor(output: AudioOutput) {
+    this.#output = output;
   }
 
   get state(): PlayerState {
     return this.#state;
   }
 
-  play(request: PlayRequest): void {
+  play(request: PlayRequest | Promise<PlayRequest>): void {
     this.#release();
     if (onAir.player !== this) onAir.player?.stop();
     onAir.player = this;
-    this.#request = request;
+    this.#request = undefined;
     const take = (this.#take = new AbortController());
+    this.#waiting = 'no-output';
     this.#enter('opening');
-    try {
-      const context = this.#house.open();
-      this.#watch(context, take.signal);
-      this.#begin(context, take.signal).catch(() => this.#fail(take));
-    } catch {
-      this.#fail(take);
-    }
+    this.#begin(request, take.signal).catch((error: unknown) => this.#fail(take, error));
   }
 
   change(request: PlayRequest): void {
     const take = this.#take;
     if (!take) return;
     this.#request = request;
-    if (this.#stage) this.#follow(this.#stage, request).catch(() => this.#fail(take));
+    if (this.#stage) this.#follow(this.#stage, request).catch((error: unknown) => this.#fail(take, error));
   }
 
   stop(): void {
@@ -82,51 +76,75 @@ class HousePlayer implements Player {
     this.#listeners.clear();
   }
 
-  async #begin(context: AudioContext, signal: AbortSignal): Promise<void> {
-    const stage = await this.#house.stage();
-    const request = await this.#prepared(stage);
+  /** Up to the first wait it runs inside the press: there the context is opened. */
+  async #begin(wanted: PlayRequest | Promise<PlayRequest>, signal: AbortSignal): Promise<void> {
+    // Where no context can be opened, nobody waits for this any more.
+    if (wanted instanceof Promise) wanted.catch(() => undefined);
+    const context = this.#output.open();
+    this.#watch(context, signal);
+    this.#waiting = 'loading';
+    const [stage, first] = await Promise.all([this.#output.stage(), wanted]);
+    signal.throwIfAborted();
+    this.#request ??= first;
+    this.#waiting = 'sounds';
+    const request = await this.#prepared(stage, signal);
+    this.#waiting = 'suspended';
     await running(context, signal);
-    if (signal.aborted) return;
+    signal.throwIfAborted();
+    this.#waiting = 'failed';
     this.#stage = stage;
     stage.begin(request, () => this.#leave('stopped'));
     this.#enter('playing');
     // What was asked for while the context woke up.
-    if (this.#request !== request) this.change(this.#request!);
+    if (this.#request !== request) this.change(this.#request);
   }
 
   /** The request, once its sounds are there; if another one came meanwhile, that one. */
-  async #prepared(stage: Stage): Promise<PlayRequest> {
+  async #prepared(stage: Stage, signal: AbortSignal): Promise<PlayRequest> {
     const request = this.#request!;
     await stage.prepare(request);
-    return this.#request === request ? request : this.#prepared(stage);
+    signal.throwIfAborted();
+    return this.#request === request ? request : this.#prepared(stage, signal);
   }
 
   async #follow(stage: Stage, request: PlayRequest): Promise<void> {
+    this.#waiting = 'sounds';
     await stage.prepare(request);
+    this.#waiting = 'failed';
     if (this.#stage === stage && this.#request === request) stage.change(request);
   }
 
   #watch(context: AudioContext, signal: AbortSignal): void {
-    const pulse = pulseOf(context, performance.now());
-    const timer = setInterval(() => this.#feel(pulse(performance.now(), wasTouched())), PULSE_MS);
-    signal.addEventListener('abort', () => clearInterval(timer));
+    const end = watchStall(
+      () => this.#mark(context),
+      (stalled) => this.#stall(stalled),
+    );
+    signal.addEventListener('abort', end);
     context.addEventListener('statechange', () => this.#obey(context.state), { signal });
-    context.addEventListener('error', () => this.#enter('silent', 'no-device'), { signal });
+    context.addEventListener('error', () => this.#lose('no-device'), { signal });
     document.addEventListener('visibilitychange', () => this.#turnAway(context), { signal });
     window.addEventListener('pagehide', () => this.#leave('stopped', 'hidden'), { signal });
   }
 
-  /** Takes note of whether sound comes out. An interruption is known to the browser and ends by itself. */
-  #feel(reason: PlayerReason | undefined): void {
-    if (reason && this.#state !== 'interrupted') this.#enter('silent', reason);
-    if (!reason && this.#state === 'silent') this.#enter(this.#stage ? 'playing' : 'opening');
+  /** What moves on as long as all is well: the clock of what sounds, or what is waited for. */
+  #mark(context: AudioContext): unknown {
+    if (this.#stage) return context.currentTime;
+    // Who makes the sounds watches that itself: there may be many of them.
+    return this.#waiting === 'sounds' ? {} : this.#waiting;
+  }
+
+  /** A clock that stands still may go on; what does not even begin is given up. An interruption ends by itself. */
+  #stall(stalled: boolean): void {
+    if (!this.#stage) this.#lose(this.#waiting);
+    else if (this.#state !== 'interrupted')
+      this.#enter(stalled ? 'silent' : 'playing', stalled ? 'no-device' : undefined);
   }
 
   /** Follows the state of the context while playing: a call, another program, a headset taken off. */
   #obey(state: AudioContext['state']): void {
+    if (state === 'closed') this.#lose('closed');
     if (!this.#stage) return;
     if (state === 'running') this.#enter('playing');
-    else if (state === 'closed') this.#leave('silent', 'failed');
     else this.#enter('interrupted', 'suspended');
   }
 
@@ -136,19 +154,29 @@ class HousePlayer implements Player {
       context.resume().catch(() => undefined);
   }
 
-  #fail(take: AbortController): void {
-    if (this.#take === take) this.#leave('silent', 'failed');
+  #fail(take: AbortController, error: unknown): void {
+    if (this.#take !== take) return;
+    if (error instanceof LoadError) this.#lose('loading');
+    // What arrived and then broke did not fail to arrive.
+    else this.#lose(this.#waiting === 'loading' ? 'failed' : this.#waiting);
+  }
+
+  /** Ends without sound; the next press begins with a new context, a new worker, code that is asked for again. */
+  #lose(reason: PlayerReason): void {
+    this.#leave('silent', reason);
+    this.#output.close();
   }
 
   #leave(state: PlayerState, reason?: PlayerReason): void {
-    if (this.#take) this.#house.rest();
+    if (this.#take) this.#output.rest();
     this.#release();
     if (onAir.player === this) onAir.player = undefined;
     this.#enter(state, reason);
   }
 
-  /** Ends what sounds and what was begun. */
+  /** Ends what sounds and what was begun; a context whose clock stands still is of no more use. */
   #release(): void {
+    if (this.#take && this.#state === 'silent') this.#output.close();
     this.#take?.abort();
     this.#take = undefined;
     this.#stage?.end();
@@ -163,12 +191,7 @@ class HousePlayer implements Player {
   }
 }
 
-/** Whether the visitor has touched the page yet; assumed where the browser does not say. */
-function wasTouched(): boolean {
-  return navigator.userActivation?.hasBeenActive ?? true;
-}
-
-/** A player; light, until it plays for the first time. All players of a page share its one sound. */
-export function createPlayer(house: House = pageHouse): Player {
-  return new HousePlayer(house);
+/** A player; light, until it plays for the first time. All players of a page share its one output. */
+export function createPlayer(output: AudioOutput = pageOutput): Player {
+  return new OutputPlayer(output);
 }

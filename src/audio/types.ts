@@ -56,20 +56,28 @@ export interface Position {
  */
 export type PlayerState = 'stopped' | 'opening' | 'playing' | 'interrupted' | 'silent';
 
-/** Why a player is not playing: `hidden` means that the page was left. */
-export type PlayerReason = 'no-device' | 'suspended' | 'hidden' | 'failed';
+/**
+ * Why a player is not playing. `no-output`: the browser gives no audio context. `loading`: code did not arrive. `sounds`:
+ * the drums were not rendered. `suspended`: the browser holds the sound back. `no-device`: the clock of the sound stands
+ * still. `closed`: the browser closed the context. `hidden`: the page was left. `failed`: something else broke.
+ */
+export type PlayerReason =
+  'no-output' | 'loading' | 'sounds' | 'suspended' | 'no-device' | 'closed' | 'hidden' | 'failed';
 
 /** A change of state. */
 export interface PlayerEvent {
   state: PlayerState;
-  reason?: PlayerReason;
+  reason?: PlayerReason | undefined;
 }
 
 /** Plays what it is asked to; of all players of a page only one sounds at a time. */
 export interface Player {
   readonly state: PlayerState;
-  /** Plays from the beginning. Call it inside the press itself: only there may a phone open its sound. */
-  play(request: PlayRequest): void;
+  /**
+   * Plays from the beginning. Call it inside the press itself, even where the request is still to come: only there may a
+   * phone open its sound. What makes no progress for 5 s is given up with a reason, and can be tried again.
+   */
+  play(request: PlayRequest | Promise<PlayRequest>): void;
   /** Goes on from the same place as the new request has it. Does nothing while stopped. */
   change(request: PlayRequest): void;
   /** Silent at once, without a click. */

@@ -1,5 +1,6 @@
 import type { Phrase, Timeline } from '../core/index.ts';
 import { faultText } from '../core/index.ts';
+import { slotNames } from '../core/time/slot-names.ts';
 import {
   answerOf,
   barOfAttributes,
@@ -21,7 +22,6 @@ import { getCells, getExercise, getRudiment, getTerm, schoolNames } from './coll
 
 /** A bar laid out for the page. */
 export interface Bar {
-  /** What an island needs to lay it again under another lead: plain JSON. */
   request: BarRequest;
   phrase: Phrase;
   timeline: Timeline;
@@ -42,6 +42,13 @@ function lay(spec: BarSpec, cellOf: CellLookup, where: string): Bar {
   const laid = layBar(spec, cellOf);
   if (!laid.ok) throw new Error(`${where}: ${faultText(request.cells[laid.fault.cell ?? 0].text, laid.fault)}`);
   return { request, phrase: laid.phrase, timeline: laid.timeline, names: laid.names, staff: spec.staff ?? 'auto' };
+}
+
+/** What a player needs of a bar to lay it again under another lead, and to know its controls before it does: plain JSON. */
+export function playerBar({ request: { cells, pickup }, timeline: { bars, strokes } }: Bar) {
+  const [{ meter, grid }] = bars;
+  const graces = strokes.some(({ kind }) => kind === 'grace');
+  return { cells, pickup, meter, grid, slots: slotNames(meter, grid).many, graces };
 }
 
 /** The bar of a `<Bar>` in the file `where`. */

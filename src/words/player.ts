@@ -2,10 +2,10 @@
 import { sayBar } from './labels.ts';
 import type { BarWord } from './labels.ts';
 
-/** What becomes of the sound, and why; the reasons are the sound's own. */
-export interface SoundNews {
+/** What becomes of the sound, and why; states and reasons are the sound's own. */
+export interface SoundStatus {
   state: 'stopped' | 'opening' | 'playing' | 'interrupted' | 'silent';
-  reason?: 'no-device' | 'suspended' | 'hidden' | 'failed' | undefined;
+  reason?: keyof typeof SILENT | 'hidden' | undefined;
 }
 
 /** Labels of the controls; those that name a bar are passed through `sayBar`. */
@@ -142,29 +142,30 @@ export function changesSay(settings: { swing: number; heard: 'all' | 'R' | 'L' }
   return parts.filter(Boolean).join(', ');
 }
 
-const INTERRUPTED = {
-  suspended: 'Something else has the sound just now. It goes on by itself, or press to begin again.',
-  hidden: 'Stopped when the page was left. Press to play again.',
-  'no-device': 'The sound device is gone. Press again once there is one.',
+/** Each says what is known and no more: what may be the cause is said to be so. */
+const SILENT = {
+  'no-output': 'This browser gave the page no way to make sound. Press again to try again.',
+  loading: 'The sound did not load: the connection may be slow or gone. Press again to try again.',
+  sounds: 'The drum sounds were not ready in time. Press again to try again.',
+  suspended:
+    'The browser has not started the sound: it may be blocked for this page, or there may be no sound device. Press again to try again.',
+  'no-device': 'No sound comes out: the sound device may be gone or in use elsewhere. Press again to try again.',
+  closed: 'The browser has closed the sound. Press again to play.',
   failed: 'The sound broke off. Press again to play.',
 };
 
-const SILENT = {
-  suspended: 'The browser does not let the sound start yet. Press again to play.',
-  hidden: 'The sound does not start while the page is out of sight. Press again to play.',
-  'no-device': 'No sound comes out: there is no sound device, or another program has it. Press again to try again.',
-  failed: 'The sound did not load: the connection may be gone. Press again to try again.',
-};
+const INTERRUPTED = 'The browser has paused the sound. It goes on when the browser lets it, or press to begin again.';
+const HIDDEN = 'Stopped when the page was left. Press to play again.';
 
 /**
  * One sentence about the sound; nothing where it is stopped as asked.
  *
  * @example soundSays({ state: 'opening' }) // 'Opening the sound …'
  */
-export function soundSays(news: SoundNews): string {
-  if (news.state === 'opening') return 'Opening the sound …';
-  if (news.state === 'playing') return 'Playing.';
-  if (news.state === 'interrupted') return INTERRUPTED[news.reason ?? 'suspended'];
-  if (news.state === 'silent') return SILENT[news.reason ?? 'no-device'];
-  return news.reason ? INTERRUPTED[news.reason] : '';
+export function soundSays({ state, reason }: SoundStatus): string {
+  if (state === 'opening') return 'Opening the sound …';
+  if (state === 'playing') return 'Playing.';
+  if (state === 'interrupted') return INTERRUPTED;
+  if (reason === 'hidden') return HIDDEN;
+  return state === 'silent' ? SILENT[reason ?? 'failed'] : '';
 }

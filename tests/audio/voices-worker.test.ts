@@ -23,20 +23,22 @@ function ask(voices: readonly VoiceName[], room = false, sampleRate = 48000): Po
 afterEach(() => vi.unstubAllGlobals());
 
 describe('the synth worker', () => {
-  test('posts each voice on its own, in the order asked, then says that it is done', () => {
-    const kinds = ask(['beat', 'tap', 'kick']).map(({ answer }) =>
-      answer.kind === 'voice' ? answer.voice : answer.kind,
+  test('posts every take on its own, in the order asked, then says that it is done', () => {
+    const kinds = ask(['beat', 'subdivision', 'kick']).map(({ answer }) =>
+      answer.kind === 'take' ? `${answer.voice} ${answer.variant}` : answer.kind,
     );
-    expect(kinds).toEqual(['beat', 'tap', 'kick', 'done']);
+    expect(kinds).toEqual(['beat 0', 'subdivision 0', 'kick 0', 'kick 1', 'kick 2', 'kick 3', 'kick 4', 'done']);
   });
 
   test('hands over the memory of every take', () => {
-    const [{ answer, transfer }] = ask(['tap']) as [Posted];
-    if (answer.kind !== 'voice') throw new Error(answer.kind);
-    expect(answer.id).toBe(7);
-    expect(answer.variants).toHaveLength(variantsOf('tap'));
-    expect(answer.variants[3]).toEqual(renderVoice('tap', 48000, 3));
-    expect(transfer).toEqual(answer.variants.map(({ buffer }) => buffer));
+    const takes = ask(['tap']).slice(0, -1);
+    expect(takes).toHaveLength(variantsOf('tap'));
+    for (const { answer, transfer } of takes) {
+      if (answer.kind !== 'take') throw new Error(answer.kind);
+      expect(answer).toMatchObject({ id: 7, voice: 'tap' });
+      expect(transfer).toEqual([answer.signal.buffer]);
+    }
+    expect(takes[3].answer).toMatchObject({ variant: 3, signal: renderVoice('tap', 48000, 3) });
   });
 
   test('renders the room when asked', () => {
@@ -46,7 +48,7 @@ describe('the synth worker', () => {
 
   test('reports what fails and goes on', () => {
     const answers = ask(['gong' as VoiceName, 'beat']).map(({ answer }) => answer);
-    expect(answers.map(({ kind }) => kind)).toEqual(['failed', 'voice', 'done']);
+    expect(answers.map(({ kind }) => kind)).toEqual(['failed', 'take', 'done']);
     expect(answers[0]).toMatchObject({ id: 7, voice: 'gong', message: expect.stringContaining('"gong"') });
     expect(ask(['beat'], false, 0)[0].answer).toMatchObject({ kind: 'failed', voice: 'beat' });
   });
@@ -58,7 +60,7 @@ describe('the synth worker', () => {
     await import('../../src/audio/synth.worker.ts');
     const listen = (globalThis as unknown as { onmessage: (event: unknown) => void }).onmessage;
     listen({ data: { id: 1, sampleRate: 48000, voices: ['subdivision'] } });
-    expect(postMessage.mock.calls.map(([answer]) => answer.kind)).toEqual(['voice', 'done']);
+    expect(postMessage.mock.calls.map(([answer]) => answer.kind)).toEqual(['take', 'done']);
     expect(postMessage.mock.calls[0][1]).toHaveLength(1);
   });
 

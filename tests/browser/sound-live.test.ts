@@ -169,34 +169,4 @@ test.describe("the page's own players", () => {
     expect(state).toBe('stopped');
     expect(last).toEqual({ state: 'stopped', reason: 'hidden' });
   });
-
-  test('say that no sound comes out, and play when it does', async ({ bench }) => {
-    const starting = bench.evaluate(() =>
-      window.sound.onPress(() => {
-        const { house, wake } = window.sound.silentHouse();
-        Object.assign(window, { wake });
-        const player = window.sound.playerNamed('mute', house);
-        player.play(window.sound.request('R L', { meter: '2/4', grid: 1 }));
-      }),
-    );
-    await press(bench);
-    await starting;
-    await bench.waitForFunction(() => window.sound.players.mute.state === 'silent');
-    await bench.evaluate(() => (window as unknown as { wake(): void }).wake());
-    await bench.waitForFunction(() => window.sound.players.mute.position() !== undefined);
-    expect(await bench.evaluate(() => window.sound.events.mute)).toEqual([
-      { state: 'opening' },
-      { state: 'silent', reason: 'no-device' },
-      { state: 'playing' },
-    ]);
-  });
-
-  test('say that they failed where there is no way to make sound', async ({ bench }) => {
-    const events = await bench.evaluate(() => {
-      Object.assign(window, { AudioContext: undefined });
-      window.sound.playerNamed('deaf').play(window.sound.request('R L', { meter: '2/4', grid: 1 }));
-      return window.sound.events.deaf;
-    });
-    expect(events).toEqual([{ state: 'opening' }, { state: 'silent', reason: 'failed' }]);
-  });
 });

@@ -1,5 +1,5 @@
 import type { CountSystem, Timeline } from '../../../src/core/index.ts';
-import { loadAgain } from './again.ts';
+import { loadAgain } from '../../../src/audio/load-again.ts';
 import type { Drawn } from './figure.ts';
 import type { PlayerProps } from './props.ts';
 

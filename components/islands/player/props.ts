@@ -7,8 +7,13 @@ export interface PlayerProps {
   id: string;
   /** The texts of the cells, one after another; ids may repeat. */
   cells: readonly { id: string; text: string }[];
-  meter?: string | undefined;
-  grid?: number | undefined;
+  /** Of bar 1, also where the text itself says them. */
+  meter: string;
+  grid: number;
+  /** What its slots are called: "sixteenths". */
+  slots: string;
+  /** Whether there is a grace note to be wide or written out. */
+  graces: boolean;
   /** Slots before bar 1. */
   pickup?: number | undefined;
   /** Names over the brackets by index of the cell, null for none. */

@@ -91,14 +91,17 @@ export function createStage(session: Session) {
   });
 
   $effect(() => {
-    const { engine, sounding, timeline, check } = session;
+    const { engine, playback, timeline, check } = session;
     const here = figure;
-    if (!here || !engine || !sounding || !timeline || !check || drawn < 0) return;
+    if (!here || !engine || !playback.active || !timeline || !check || drawn < 0) return;
     const ticks = { pattern: engine.ticksOf(timeline), check: engine.ticksOf(check) };
-    const stop = engine.everyFrame(session.position, (position) => {
-      engine.showPosition(here, position, ticks);
-      at = counted(position, session.site.counts);
-    });
+    const stop = engine.everyFrame(
+      () => playback.position(),
+      (position) => {
+        engine.showPosition(here, position, ticks);
+        at = counted(position, session.site.counts);
+      },
+    );
     return () => {
       stop();
       here.clear();

@@ -1,51 +1,69 @@
+import { watchStall } from '../stall.ts';
 import type { Signal, SynthAnswer, SynthRequest, VoiceName } from '../voices/index.ts';
 import type { Renderer } from './bank.ts';
 
 interface Waiting {
+  signals: Signal[];
   resolve(signals: readonly Signal[]): void;
   reject(reason: Error): void;
 }
-
-const signalsIn = (answer: SynthAnswer): readonly Signal[] | undefined => {
-  if (answer.kind === 'voice') return answer.variants;
-  return answer.kind === 'room' ? answer.channels : undefined;
-};
 
 const openWorker = (): Worker => new Worker(new URL('../synth.worker.ts', import.meta.url), { type: 'module' });
 
 /**
  * Renders in a worker of ours, so that the page does not wait: one request a voice, answered in the order asked. A worker
- * that did not load answers nothing any more: what waits is rejected, and the next request opens another one.
+ * that did not load, or has said nothing for 5 s, is given up: what waits is rejected, and the next request opens another.
  */
 export function workerRenderer(sampleRate: number): Renderer {
   const waiting = new Map<number, Waiting>();
   let worker: Worker | undefined;
+  let endWatch: (() => void) | undefined;
   let asked = 0;
+  let heard = 0;
 
-  const hear = ({ data }: MessageEvent<SynthAnswer>): void => {
-    const signals = signalsIn(data);
-    if (signals) waiting.get(data.id)?.resolve(signals);
-    if (data.kind === 'failed') waiting.get(data.id)?.reject(new Error(data.message));
-    if (data.kind === 'done') waiting.delete(data.id);
+  const stopWatch = (): void => {
+    endWatch?.();
+    endWatch = undefined;
   };
-  const close = (): void => {
+  const hear = ({ data }: MessageEvent<SynthAnswer>): void => {
+    heard += 1;
+    const asker = waiting.get(data.id);
+    if (data.kind === 'take') asker?.signals.push(data.signal);
+    if (data.kind === 'room') asker?.signals.push(...data.channels);
+    if (data.kind === 'failed') asker?.reject(new Error(data.message));
+    if (data.kind !== 'done') return;
+    asker?.resolve(asker.signals);
+    waiting.delete(data.id);
+    if (waiting.size === 0) stopWatch();
+  };
+  const close = (why: string): void => {
     worker?.terminate();
     worker = undefined;
-  };
-  const fail = ({ message }: ErrorEvent): void => {
-    close();
-    for (const { reject } of waiting.values()) reject(new Error(message || 'the worker for sounds did not load'));
+    stopWatch();
+    for (const { reject } of waiting.values()) reject(new Error(why));
     waiting.clear();
   };
-  const opened = (): Worker => Object.assign(openWorker(), { onmessage: hear, onerror: fail });
+  const opened = (): Worker =>
+    Object.assign(openWorker(), {
+      onmessage: hear,
+      onerror: ({ message }: ErrorEvent) => close(message || 'the worker for sounds did not load'),
+    });
 
   const ask = (voices: VoiceName[], room: boolean): Promise<readonly Signal[]> =>
     new Promise((resolve, reject) => {
       asked += 1;
-      waiting.set(asked, { resolve, reject });
+      waiting.set(asked, { signals: [], resolve, reject });
       worker ??= opened();
+      endWatch ??= watchStall(
+        () => heard,
+        () => close('the worker for sounds does not answer'),
+      );
       worker.postMessage({ id: asked, sampleRate, voices, room } satisfies SynthRequest);
     });
 
-  return { voice: (name) => ask([name], false), room: () => ask([], true), dispose: close };
+  return {
+    voice: (name) => ask([name], false),
+    room: () => ask([], true),
+    dispose: () => close('the renderer was disposed of'),
+  };
 }

@@ -12,9 +12,9 @@ export interface SynthRequest {
   room?: boolean;
 }
 
-/** What it answers: each voice as soon as it is rendered, the room, what failed, and that this was all. */
+/** What it answers: each take of a voice as soon as it is rendered, the room, what failed, and that this was all. */
 export type SynthAnswer =
-  | { id: number; kind: 'voice'; voice: VoiceName; variants: Signal[] }
+  | { id: number; kind: 'take'; voice: VoiceName; variant: number; signal: Signal }
   | { id: number; kind: 'room'; channels: Signal[] }
   | { id: number; kind: 'failed'; voice?: VoiceName; message: string }
   | { id: number; kind: 'done' };
@@ -26,8 +26,10 @@ export type Post = (answer: SynthAnswer, transfer: ArrayBuffer[]) => void;
 export function answerRequest({ id, sampleRate, voices, room }: SynthRequest, post: Post): void {
   for (const voice of voices) {
     attempt({ id, voice }, post, () => {
-      const variants = allVariants(voice, sampleRate);
-      post({ id, kind: 'voice', voice, variants }, buffersOf(variants));
+      for (let variant = 0; variant < variantsOf(voice); variant += 1) {
+        const signal = renderVoice(voice, sampleRate, variant);
+        post({ id, kind: 'take', voice, variant, signal }, buffersOf([signal]));
+      }
     });
   }
   if (room) {
@@ -37,10 +39,6 @@ export function answerRequest({ id, sampleRate, voices, room }: SynthRequest, po
     });
   }
   post({ id, kind: 'done' }, []);
-}
-
-function allVariants(voice: VoiceName, sampleRate: SampleRate): Signal[] {
-  return Array.from({ length: variantsOf(voice) }, (_, variant) => renderVoice(voice, sampleRate, variant));
 }
 
 function buffersOf(signals: readonly Signal[]): ArrayBuffer[] {

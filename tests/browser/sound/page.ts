@@ -1,5 +1,5 @@
 import { createPlayer, type PlayerEvent, type PlayRequest, type Position } from '../../../src/audio/index.ts';
-import { createHouse, type House } from '../../../src/audio/house.ts';
+import { AudioOutput } from '../../../src/audio/output.ts';
 import { renderOffline } from '../../../src/audio/offline.ts';
 import { planOf } from '../../../src/audio/plan/plan.ts';
 import { pageRenderer } from '../../../src/audio/stage/page-renderer.ts';
@@ -77,11 +77,14 @@ interface Block {
   channels: Float32Array[];
 }
 
-/** A house whose sound is written down; with `ahead` it orders sounds no further ahead than so many seconds. */
-function recordingHouse(real: boolean, ahead?: number): { house: House; context: () => AudioContext; blocks: Block[] } {
+/** An output whose sound is written down; with `ahead` it orders sounds no further ahead than so many seconds. */
+function recordingOutput(
+  real: boolean,
+  ahead?: number,
+): { output: AudioOutput; context: () => AudioContext; blocks: Block[] } {
   const blocks: Block[] = [];
   let opened: AudioContext;
-  const house = createHouse(async (context) => {
+  const output = new AudioOutput(async (context) => {
     opened = context;
     await context.audioWorklet.addModule(new URL('./recorder.js', import.meta.url));
     const renderer = real ? pageRenderer(context.sampleRate) : impulses();
@@ -92,7 +95,7 @@ function recordingHouse(real: boolean, ahead?: number): { house: House; context:
     stage.graph.output.connect(recorder);
     return stage;
   });
-  return { house, context: () => opened, blocks };
+  return { output, context: () => opened, blocks };
 }
 
 /** What was recorded from the first block on, silent where the graph was: the left channel, and all of it by magnitude. */
@@ -139,8 +142,8 @@ async function busy(milliseconds: number, stallMs: number, look: () => void): Pr
 }
 
 async function live(live: LiveCase): Promise<LiveResult> {
-  const { house, context, blocks } = recordingHouse(false, live.ahead);
-  const player = createPlayer(house);
+  const { output, context, blocks } = recordingOutput(false, live.ahead);
+  const player = createPlayer(output);
   const events: PlayerEvent[] = [];
   const positions: Position[] = [];
   player.on((event) => events.push(event));
@@ -179,8 +182,8 @@ export interface Stopping {
 
 /** Stops in the middle of a ringing cymbal. */
 async function stopping(asked: Asked): Promise<Stopping> {
-  const { house, context, blocks } = recordingHouse(true);
-  const player = createPlayer(house);
+  const { output, context, blocks } = recordingOutput(true);
+  const player = createPlayer(output);
   player.play(requestOf(...asked));
   while (player.state === 'opening') await sleep(5);
   await sleep(700);
@@ -203,34 +206,12 @@ async function stopping(asked: Asked): Promise<Stopping> {
 const events: Record<string, PlayerEvent[]> = {};
 const players: Record<string, ReturnType<typeof createPlayer>> = {};
 
-/** A player under a name, on the page's own house or another. */
-function playerNamed(name: string, house?: House): ReturnType<typeof createPlayer> {
-  const player = house ? createPlayer(house) : createPlayer();
+/** A player under a name. */
+function playerNamed(name: string): ReturnType<typeof createPlayer> {
+  const player = createPlayer();
   events[name] = [];
   player.on((event) => events[name].push(event));
   return (players[name] = player);
-}
-
-/** A house whose context does not run until it is told to. */
-function silentHouse(): { house: House; wake(): void } {
-  const inner = createHouse(async (context) => new Stage({ context, renderer: impulses(), room: false }));
-  let asleep = true;
-  let context: AudioContext | undefined;
-  const house: House = {
-    ...inner,
-    open() {
-      context = inner.open();
-      if (asleep) void context.suspend();
-      return context;
-    },
-  };
-  return {
-    house,
-    wake() {
-      asleep = false;
-      void context?.resume();
-    },
-  };
 }
 
 /** Does something inside the next press of the button, as browsers want it for sound. */
@@ -252,7 +233,6 @@ const sound = {
   playerNamed,
   players,
   events,
-  silentHouse,
   onPress,
   request,
   sleep,
