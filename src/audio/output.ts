@@ -7,7 +7,11 @@ const REST_MS: Milliseconds = 4000;
 
 type OpenStage = (context: AudioContext) => Promise<Stage>;
 
-const openStage: OpenStage = async (context) => (await loadAgain(() => import('./stage/open.ts'))).openStage(context);
+const openStage: OpenStage = async (context) => {
+  const opener = await loadAgain(() => import('./stage/open.ts'));
+  if (context.state === 'closed') throw new Error('the context was closed meanwhile');
+  return opener.openStage(context);
+};
 
 /** The audio output of a page: one context, and what plays on it, for all its players. */
 export class AudioOutput {
