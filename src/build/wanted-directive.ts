@@ -11,7 +11,7 @@
 import type { ClientDirective } from 'astro';
 
 /** Signs that someone is about to use the island. */
-const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'change', 'click', 'submit'] as const;
+const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'change', 'click'] as const;
 /** A wait shorter than this needs no words. */
 const PATIENCE_MS = 300;
 
@@ -42,7 +42,7 @@ export default ((load, { value }, island) => {
     // A key that comes once the island is awake has been heard.
     if (event.type === 'keydown') key = island.hasAttribute('ssr') ? (event as KeyboardEvent) : key;
     else if (event.type !== 'focusin' && event.type !== 'pointerover') key = undefined;
-    if (event.type === 'click' || event.type === 'submit') catchPress(event);
+    if (event.type === 'click') catchPress(event);
     if (event.type === 'input' || event.type === 'change') catchEntry(event);
     if (!loading) void start();
   };
@@ -98,7 +98,7 @@ export default ((load, { value }, island) => {
         field.addEventListener('blur', () => enter(field, 'change'), { once: true });
       } else enter(field, 'change');
     });
-    presses.forEach((target) => (target instanceof HTMLFormElement ? target.requestSubmit() : target.click()));
+    presses.forEach((target) => target.click());
     if (key) key.target?.dispatchEvent(new KeyboardEvent('keydown', key));
   };
 
