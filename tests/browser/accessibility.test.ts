@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { kindOf, onePageOfEachKind, pagesOf, PLAIN } from '../helpers/built-site.ts';
+import { onePageOfEachKind, pagesOf, PLAIN } from '../helpers/built-site.ts';
 import { shares } from '../helpers/shares.ts';
 import { barriersOn } from './axe.ts';
 import { expect, test } from './site.ts';
@@ -16,44 +16,31 @@ async function faultsOf(page: Page, address: string): Promise<string[]> {
   return [...barriers, ...(far ? [`scrolls sideways by ${far} px`] : [])].map((fault) => `/${address}: ${fault}`);
 }
 
-/** Pages that one template makes by the dozen: with LONG all of them are opened, without it every tenth. */
-const NTH = process.env.LONG ? 1 : 10;
+const ofEachKind = [...onePageOfEachKind(PLAIN).values()];
 
-/** An exercise in a frame shows what its page shows: one of these pages stands for all. */
-const swept = (addresses: string[]): string[] => {
-  const of = (kind: string) => addresses.filter((address) => kindOf(address) === kind);
-  const many = [of('exercises'), of('rudiments')].flatMap((pages) => pages.filter((_, index) => index % NTH > 0));
-  const left = new Set([...of('embed').slice(1), ...many]);
-  return addresses.filter((address) => !left.has(address));
-};
+/** One page of each kind, and with LONG every page there is. */
+const swept = process.env.LONG ? pagesOf(PLAIN) : ofEachKind;
 
 /** Pages one after another in the same tab: a new one for each takes as long as the looking. */
 const AT_ONCE = 8;
 
-test.describe('at 320 px', () => {
-  test.use({ viewport: { width: 320, height: 640 } });
-
-  for (const share of shares(swept(pagesOf(PLAIN)), AT_ONCE)) {
+function sweep(addresses: string[]): void {
+  for (const share of shares(addresses, AT_ONCE))
     test(`/${share[0]} to /${share.at(-1)}: each can be read and used by everyone, and none scrolls sideways`, async ({
       page,
     }) => {
       test.setTimeout(share.length * 20_000);
       for (const address of share) expect.soft(await faultsOf(page, address)).toEqual([]);
     });
-  }
+}
+
+test.describe('at 320 px', () => {
+  test.use({ viewport: { width: 320, height: 640 } });
+  sweep(swept);
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
+for (const colorScheme of ['light', 'dark'] as const)
   test.describe(`at 1280 px, ${colorScheme}`, () => {
     test.use({ colorScheme, viewport: { width: 1280, height: 900 } });
-
-    for (const share of shares([...onePageOfEachKind(PLAIN).values()], AT_ONCE)) {
-      test(`/${share[0]} to /${share.at(-1)}: one page of each kind can be read and used by everyone`, async ({
-        page,
-      }) => {
-        test.setTimeout(share.length * 20_000);
-        for (const address of share) expect.soft(await faultsOf(page, address)).toEqual([]);
-      });
-    }
+    sweep(ofEachKind);
   });
-}

@@ -1,8 +1,5 @@
 import type { Page } from '@playwright/test';
 import { barriersOn } from './axe.ts';
-import { LIMITS } from '../helpers/limits.ts';
-import { withoutFonts } from '../helpers/weigh.ts';
-import { weighPage } from '../helpers/weigh-pages.ts';
 import { expect, test } from './site.ts';
 
 const PAGE = './bar-math/';
@@ -221,11 +218,6 @@ test('the first press plays, under a playhead, and only one sounds', async ({ pa
   await expect(section.locator('.playhead')).toHaveCount(0);
   await page.keyboard.press('Escape');
   await expect(spread.sound).toBeEmpty();
-});
-
-test('it is as light as a lesson when it is opened', async ({ browser, served }) => {
-  const { load } = await weighPage(browser, `${served.address}bar-math/`);
-  expect(withoutFonts(load)).toBeLessThanOrEqual(LIMITS.lesson);
 });
 
 test('it has no barrier, with answers and with faults', async ({ page }) => {

@@ -112,7 +112,7 @@ test.describe('the address of a filtered list', () => {
     await expect(field(page, 'Part')).toHaveValue('');
     await page.goForward();
     await page.goForward();
-    expect(await told(page)).toBe(both);
+    await expect.poll(() => told(page)).toBe(both);
   });
 
   test('is there again after an exercise was looked at', async ({ page }) => {

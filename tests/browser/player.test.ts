@@ -115,7 +115,9 @@ test('a sound that did not load says so, and plays at the next press', async ({ 
 });
 
 test('the same button stops, and nothing stays lit', async ({ page }) => {
-  const { go, status, lit, playhead } = await openLesson(page);
+  const player = await openLesson(page);
+  const { go, status, lit, playhead } = player;
+  await atOnce(player);
   await go.click();
   await expect(lit.first()).toBeAttached(AFTER_COUNT_IN);
   await go.click();

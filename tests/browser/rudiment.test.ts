@@ -1,6 +1,3 @@
-import { LIMITS } from '../helpers/limits.ts';
-import { withoutFonts } from '../helpers/weigh.ts';
-import { weighPage } from '../helpers/weigh-pages.ts';
 import { expect, settled, test } from './site.ts';
 
 const ladder = 'section.ladder-of';
@@ -41,17 +38,6 @@ test('a player that starts stops the ladder', async ({ page }) => {
   await expect(here.getByRole('status')).toHaveText('Up: 60.', { timeout: 20_000 });
   await page.getByRole('button', { name: 'Play: Flam' }).click();
   await expect(here.getByRole('button', { name: 'Play the ladder' })).toBeVisible();
-});
-
-test('the page of a rudiment weighs no more than a lesson, and its ladder adds nothing to the player', async ({
-  browser,
-  served,
-}) => {
-  const weigh = (page: string) => weighPage(browser, `${served.address}${page}/`);
-  const rudiment = await weigh('rudiments/flam-drag');
-  expect.soft(withoutFonts(rudiment.load), 'the page without fonts').toBeLessThanOrEqual(LIMITS.lesson);
-  const exercise = await weigh('exercises/flam-drag-slow');
-  expect.soft(withoutFonts(rudiment.touch!)).toBeLessThanOrEqual(withoutFonts(exercise.touch!));
 });
 
 test.describe('without script', () => {

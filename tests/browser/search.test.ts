@@ -52,7 +52,7 @@ test.describe('a sticking', () => {
     await expect(page).toHaveURL(/rotation=any/);
     await expect(status(page)).toHaveText(/result/);
     await expect(results(page).filter({ hasText: 'turned round' })).not.toHaveCount(0);
-    expect(await results(page).count()).toBeGreaterThan(straight);
+    await expect.poll(() => results(page).count()).toBeGreaterThan(straight);
     await page.reload();
     await expect(page.getByRole('checkbox', { name: /In any rotation/ })).toBeChecked();
     await expect(results(page).filter({ hasText: 'turned round' })).not.toHaveCount(0);

@@ -98,7 +98,7 @@ test('order, title, counts and paper are changed by keyboard and stand in the ad
   await up.focus();
   await page.keyboard.press('Enter');
   await expect(up).toBeFocused();
-  expect(await titles(page)).toEqual([one, three, two]);
+  await expect.poll(() => titles(page)).toEqual([one, three, two]);
   await expect(page.getByText(`${three}: now 2 of 3.`)).toBeAttached();
   await page.getByRole('button', { name: `${one}: remove` }).press('Enter');
   await expect(articles(page)).toHaveCount(2);
@@ -109,7 +109,7 @@ test('order, title, counts and paper are changed by keyboard and stand in the ad
   await expect(page).toHaveURL(/\?x=kick-and-rll,groove-shuffle&title=Flams\+%26\+kicks&counts=off&paper=letter$/);
   await page.reload();
   await expect(page.locator('.paper h2')).toHaveText('Flams & kicks');
-  expect(await titles(page)).toEqual([three, two]);
+  await expect.poll(() => titles(page)).toEqual([three, two]);
   await expect(page.locator('.paper [data-count]').first()).toBeHidden();
 });
 

@@ -5,20 +5,20 @@
 import { spawn } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { delimiter, resolve } from 'node:path';
-import { type Count, ROUNDS, type Stage } from './stages.ts';
+import { type Report, slowest } from './reports.ts';
+import { ROUNDS, type Stage } from './stages.ts';
 
-interface Outcome extends Count {
+interface Outcome extends Report {
   name: string;
   seconds: number;
 }
 
-/** The site under test is the plain one, whatever the caller builds for; the stages that want a base say so. */
+/** The site under test is the plain one, whatever the caller builds for. */
 function environment(stage: Stage): NodeJS.ProcessEnv {
   const { SITE_BASE: _base, SITE_URL: _url, ...rest } = process.env;
   const bins = resolve('node_modules/.bin');
   return {
     ...rest,
-    ...stage.env,
     PATH: `${bins}${delimiter}${rest.PATH ?? ''}`,
     ASTRO_TELEMETRY_DISABLED: '1',
     PLAYWRIGHT_JSON_OUTPUT_FILE: resolve(`test-results/${stage.name}.json`),
@@ -33,14 +33,14 @@ function run(command: string, env: NodeJS.ProcessEnv, beside: boolean): Promise<
   return new Promise((done) => child.on('close', (code) => done({ succeeded: code === 0, said })));
 }
 
-function countOf(stage: Stage, succeeded: boolean): Count {
-  if (!stage.count) return succeeded ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+function reportOf(stage: Stage, succeeded: boolean): Report {
+  if (!stage.report) return { passed: succeeded ? 1 : 0, failed: succeeded ? 0 : 1, tests: [] };
   try {
-    const { passed, failed } = stage.count();
-    return succeeded ? { passed, failed } : { passed, failed: Math.max(1, failed) };
+    const report = stage.report();
+    return succeeded ? report : { ...report, failed: Math.max(1, report.failed) };
   } catch {
     // It broke before it could write its report.
-    return { passed: 0, failed: 1 };
+    return { passed: 0, failed: 1, tests: [] };
   }
 }
 
@@ -57,7 +57,7 @@ async function prove(stage: Stage, beside: boolean): Promise<Outcome> {
     if (!held) break;
   }
   if (beside) console.log(`\n▶ ${stage.name}\n${all.trimEnd()}`);
-  return { name: stage.name, ...countOf(stage, succeeded), seconds: (performance.now() - started) / 1000 };
+  return { name: stage.name, ...reportOf(stage, succeeded), seconds: (performance.now() - started) / 1000 };
 }
 
 async function proveInTurn(rounds: Stage[][], goOn: boolean): Promise<Outcome[]> {
@@ -78,6 +78,18 @@ function line({ name, passed, failed, seconds }: Outcome): string {
   return `${failed ? '✗' : '✓'} ${name.padEnd(14)}${columns.join('')}`;
 }
 
+/** How many of the slowest tests are named. */
+const NAMED = 10;
+
+function slowestTests(outcomes: Outcome[]): string[] {
+  const named = slowest(
+    outcomes.flatMap(({ tests }) => tests),
+    NAMED,
+  );
+  const lines = named.map(({ name, seconds }) => `${seconds.toFixed(1).padStart(7)} s  ${name}`);
+  return lines.length > 0 ? ['', 'The slowest tests:', ...lines] : [];
+}
+
 function summary(outcomes: Outcome[], rounds: Stage[][]): string {
   const skipped = rounds.flat().slice(outcomes.length);
   const sum = (key: 'passed' | 'failed') => outcomes.reduce((total, outcome) => total + outcome[key], 0);
@@ -85,6 +97,7 @@ function summary(outcomes: Outcome[], rounds: Stage[][]): string {
     '',
     ...outcomes.map(line),
     ...skipped.map(({ name }) => `· ${name.padEnd(14)}      not run`),
+    ...slowestTests(outcomes),
     '',
     `${sum('passed')} passed, ${sum('failed')} failed`,
   ].join('\n');

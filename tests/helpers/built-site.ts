@@ -13,7 +13,7 @@ export interface BuiltSite {
 /** The site as it is shipped; BARWRIGHT_DIST names another folder it was built into. */
 export const PLAIN: BuiltSite = { root: process.env.BARWRIGHT_DIST ?? join(ROOT, 'dist'), base: '/' };
 
-/** The same site built for a folder of a school's server. */
+/** A small site with a school's own settings, films and pictures, built for a folder of its server. */
 export const SCHOOL: BuiltSite = { root: join(ROOT, '.cache/school'), base: '/school/' };
 
 /** All files of a folder, as paths below it with forward slashes. Throws where the site is not built. */

@@ -2,17 +2,16 @@ import { spawn } from 'node:child_process';
 import { cpSync, mkdirSync, readdirSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { BuiltSite } from './built-site.ts';
 
 const PROJECT = fileURLToPath(new URL('../..', import.meta.url));
 const COPIED = ['src', 'components', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json'];
 
-/**
- * Builds a folder that holds nothing but `content` as a site of its own, into its `dist`. Rejects with what the build
- * said where it fails.
- */
-export async function buildContent(root: string): Promise<void> {
+/** Builds a folder that holds nothing but `content` as a site of its own. Rejects with what the build said where it fails. */
+export async function buildContent(root: string, { root: outDir, base }: BuiltSite): Promise<void> {
   layProject(root);
-  await run(process.execPath, [join(PROJECT, 'node_modules/astro/bin/astro.mjs'), 'build'], root);
+  const astro = join(PROJECT, 'node_modules/astro/bin/astro.mjs');
+  await run(process.execPath, [astro, 'build', '--outDir', outDir], root, { SITE_BASE: base });
 }
 
 /** Puts all that a build needs beside a folder's `content`. */
@@ -28,9 +27,9 @@ function linkPackages(from: string, to: string): void {
     if (!name.startsWith('.') || name === '.bin') symlinkSync(join(from, name), join(to, name));
 }
 
-function run(program: string, words: string[], cwd: string): Promise<void> {
+function run(program: string, words: string[], cwd: string, env: Record<string, string>): Promise<void> {
   return new Promise((resolve, reject) => {
-    const child = spawn(program, words, { cwd, env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' } });
+    const child = spawn(program, words, { cwd, env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env } });
     let said = '';
     for (const stream of [child.stdout, child.stderr]) stream.on('data', (text: Buffer) => (said += text.toString()));
     child.on('error', reject);
