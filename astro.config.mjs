@@ -8,7 +8,7 @@ import { early } from './src/build/early.ts';
 import { keptStyles } from './src/build/kept-styles.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
 import { listedPages } from './src/build/listed.ts';
-import { readSchool } from './src/build/school.ts';
+import { readSchool, schoolConstants } from './src/build/school.ts';
 import { searchIndex } from './src/build/search-index.ts';
 import { wanted } from './src/build/wanted.ts';
 
@@ -128,6 +128,7 @@ export default defineConfig({
   },
   integrations: [
     contentCheck(),
+    schoolConstants(),
     mdx(),
     svelte(),
     early(),

@@ -1,3 +1,12 @@
+/** What the school has set, put in by the build (`src/build/school.ts`); read in `src/words/site.ts` alone. */
+declare const __BAR_WORD__: 'bar' | 'measure' | undefined;
+declare const __COUNTING__: import('./core/index.ts').CountSystem | undefined;
+declare const __SITE_NAME__: string | undefined;
+declare const __SCHOOL__: string | undefined;
+declare const __LANGUAGE__: string | undefined;
+declare const __CONTACT__: string | undefined;
+declare const __OWN_COLORS__: boolean | undefined;
+
 declare namespace App {
   /** What the parts of one page tell each other while it is rendered. */
   interface Locals {

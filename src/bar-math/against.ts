@@ -1,9 +1,10 @@
 import { against, againstText, barOfBeats, countNames, gcd, parseSticking, slotTicks } from '../core/index.ts';
 import { againstSays, cannotSay } from '../words/bar-math-answers.ts';
+import { COUNTING } from '../words/site.ts';
 import { marksOf } from './marks.ts';
 import { timelineOf } from './cells.ts';
 import { countsOf, reading, rulerSaid } from './read.ts';
-import type { Answer, Inputs, SumProps } from './types.ts';
+import type { Answer, Inputs } from './types.ts';
 
 /** What stands in the fields before anyone types. */
 export const AGAINST: Inputs = { right: '4', left: '3' };
@@ -16,7 +17,7 @@ export interface AgainstAnswer extends Answer {
 }
 
 /** So many by the right hand against so many by the left, on the coarsest grid that holds both. */
-export function answerAgainst(inputs: Inputs, props: SumProps): AgainstAnswer {
+export function answerAgainst(inputs: Inputs): AgainstAnswer {
   const read = reading(inputs);
   const right = read.whole('right', 1, MOST);
   const left = read.whole('left', 1, MOST);
@@ -26,8 +27,8 @@ export function answerAgainst(inputs: Inputs, props: SumProps): AgainstAnswer {
   const bar = barOfBeats(slots, left) ?? barOfBeats(slots, right);
   if (!bar) return { says: cannotSay(right, left, slots / left, slots / right), faults: read.faults };
   const { meter, grid } = bar;
-  const ruler = rulerSaid(meter, grid, 1, props);
-  const names = countNames(meter, grid, props.counting);
+  const ruler = rulerSaid(meter, grid, 1);
+  const names = countNames(meter, grid, COUNTING);
   const together = first.filter((slot) => second.includes(slot));
   const says = againstSays(
     right,

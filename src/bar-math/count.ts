@@ -1,22 +1,23 @@
 import { countNames, slotOfCount, slotOfTick, slotTicks } from '../core/index.ts';
-import type { CountSystem, Grid, MeterText } from '../core/index.ts';
+import type { Grid, MeterText } from '../core/index.ts';
 import { countSays, endSays, type RulerSaid } from '../words/bar-math-answers.ts';
 import { many } from '../words/bar-math.ts';
 import { slotWords } from '../words/numbers.ts';
+import { COUNTING } from '../words/site.ts';
 import { countsOf, reading, rulerSaid, type Reading } from './read.ts';
-import type { Answer, Inputs, SumProps } from './types.ts';
+import type { Answer, Inputs } from './types.ts';
 
 /** Three ways to name a place; whichever is typed, the other two are worked out. */
 export const PLACES = ['count', 'slot', 'tick'] as const;
 
 /** What stands in the fields before anyone types: `at` is the place, named as `as` says. */
-export const COUNT: Inputs = { as: 'count', at: '4 a', length: '7', meter: '4/4', grid: '4' };
-
-/** The same where a school counts in other syllables. */
-export const countAtFirst = (counting: CountSystem): Inputs => ({
-  ...COUNT,
-  at: countNames(COUNT.meter, Number(COUNT.grid), counting)[15],
-});
+export const COUNT: Inputs = {
+  as: 'count',
+  at: countNames('4/4', 4, COUNTING)[15],
+  length: '7',
+  meter: '4/4',
+  grid: '4',
+};
 
 const MOST = 64;
 
@@ -26,18 +27,18 @@ export interface CountAnswer extends Answer {
 }
 
 /** Which slot, count and tick are the same place, and where one ends who starts there. */
-export function answerCount(inputs: Inputs, props: SumProps): CountAnswer {
+export function answerCount(inputs: Inputs): CountAnswer {
   const read = reading(inputs);
   const meter = read.meter('meter');
   const grid = read.whole('grid', 1, 8);
   const length = inputs.length.trim() ? read.whole('length', 1, MOST) : 0;
   if (!meter || !grid) return { says: '', faults: read.faults };
-  const ruler = rulerSaid(meter, grid, 1, props);
+  const ruler = rulerSaid(meter, grid, 1);
   const slot = slotIn(inputs, read, ruler);
   if (slot === undefined || length === undefined) return { says: '', faults: read.faults };
   const tick = slot * slotTicks(meter, grid);
   const says = [countSays(slot, tick, ruler), ...(length ? [endSays(slot, length, ruler)] : [])].join(' ');
-  const count = countNames(meter, grid, props.counting)[slot];
+  const count = countNames(meter, grid, COUNTING)[slot];
   return {
     says,
     faults: read.faults,
@@ -47,14 +48,14 @@ export function answerCount(inputs: Inputs, props: SumProps): CountAnswer {
 }
 
 /** Reads the place; what is wrong with it is said at the field that was typed in. */
-function slotIn({ as, at }: Inputs, read: Reading, { meter, grid, barSlots, counting }: RulerSaid): number | undefined {
+function slotIn({ as, at }: Inputs, read: Reading, { meter, grid, barSlots }: RulerSaid): number | undefined {
   if (as === 'tick') return slotAtTick(read, meter, grid, barSlots);
   if (as === 'slot') {
     const number = read.whole('at', 1, barSlots);
     return number && number - 1;
   }
   if (!at.trim()) return read.refuse('at', 'Nothing stands here yet: a count such as 4 a, 2 & or 3 can.');
-  const own = slotOfCount(meter, grid, at, counting);
+  const own = slotOfCount(meter, grid, at, COUNTING);
   // A link from elsewhere, and the text of the lessons, count 1 e & a.
   const elsewhere = slotOfCount(meter, grid, at);
   return read.take('at', 'slot', own.ok || !elsewhere.ok ? own : elsewhere);

@@ -25,7 +25,7 @@ export function answerFit(inputs: Inputs, props: SumProps): FitAnswer {
   const meter = read.meter('meter');
   const grid = read.whole('grid', 1, 8);
   if (!figure || !bars || !meter || !grid) return { says: '', faults: read.faults };
-  const ruler = rulerSaid(meter, grid, bars, props);
+  const ruler = rulerSaid(meter, grid, bars);
   const slots = bars * ruler.barSlots;
   const sum = { cell: figure.slots, slots, ...fit(figure.slots, slots) };
   const fillings = fillingsOf(sum.times ? sum.left : 0, props.named);

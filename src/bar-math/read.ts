@@ -3,7 +3,8 @@ import { countSyllables, meterOf, readMeter, slotsOf } from '../core/index.ts';
 import type { Grid, MeterText, Result } from '../core/index.ts';
 import { numberSays, wholeSays } from '../words/bar-math.ts';
 import type { RulerSaid } from '../words/bar-math-answers.ts';
-import type { FieldFault, Inputs, SumProps } from './types.ts';
+import { COUNTING } from '../words/site.ts';
+import type { FieldFault, Inputs } from './types.ts';
 
 /** What can be read of a sum's fields; each that cannot is noted, and gives undefined. */
 export interface Reading {
@@ -53,9 +54,9 @@ export const GRIDS = [1, 2, 3, 4, 5, 6, 7, 8] as const;
 export const isCompound = (meter: MeterText): boolean => meterOf(meter).compound;
 
 /** A meter and a grid as an answer speaks of them. */
-export function rulerSaid(meter: MeterText, grid: Grid, bars: number, { barWord, counting }: SumProps): RulerSaid {
-  return { meter, grid, bars, barSlots: slotsOf(meter, grid), barWord, counting };
+export function rulerSaid(meter: MeterText, grid: Grid, bars: number): RulerSaid {
+  return { meter, grid, bars, barSlots: slotsOf(meter, grid) };
 }
 
 /** What is counted on each slot of a bar. */
-export const countsOf = ({ meter, grid, counting }: RulerSaid): string[] => countSyllables(meter, grid, counting);
+export const countsOf = ({ meter, grid }: RulerSaid): string[] => countSyllables(meter, grid, COUNTING);

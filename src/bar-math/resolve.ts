@@ -1,6 +1,7 @@
 import { cellStarts, resolution, slotTicks } from '../core/index.ts';
 import { resolveSays, startsSay, type RulerSaid } from '../words/bar-math-answers.ts';
 import { capital } from '../words/bar-math.ts';
+import { BAR_WORD } from '../words/site.ts';
 import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { countsOf, reading, rulerSaid } from './read.ts';
 import type { Answer, Inputs, SumProps } from './types.ts';
@@ -24,7 +25,7 @@ export function answerResolve(inputs: Inputs, props: SumProps): ResolveAnswer {
   const meter = read.meter('meter');
   const grid = read.whole('grid', 1, 8);
   if (!figure || !meter || !grid) return { says: '', faults: read.faults };
-  const ruler = rulerSaid(meter, grid, 2, props);
+  const ruler = rulerSaid(meter, grid, 2);
   const { bars, cells } = resolution(figure.slots, ruler.barSlots);
   const starts = cellStarts(figure.slots, ruler.barSlots);
   const says = resolveSays(figure.slots, bars, cells, ruler);
@@ -32,10 +33,10 @@ export function answerResolve(inputs: Inputs, props: SumProps): ResolveAnswer {
   const drawn = Math.min(bars, DRAWN);
   return {
     says,
-    more: bars > DRAWN ? [`The first ${DRAWN} ${props.barWord}s are drawn.`] : [],
+    more: bars > DRAWN ? [`The first ${DRAWN} ${BAR_WORD}s are drawn.`] : [],
     faults: read.faults,
     starts: Array.from({ length: bars }, (_, bar) => ({
-      bar: `${capital(props.barWord)} ${bar + 1}`,
+      bar: `${capital(BAR_WORD)} ${bar + 1}`,
       says: startsSay(bar + 1, starts, ruler),
     })),
     ruler: rulerOf(figure, cells, drawn, ruler),

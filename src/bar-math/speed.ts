@@ -4,7 +4,7 @@ import { flamSays, lengthsSay, limitsSay, sameSays, speedSays } from '../words/b
 import { figures, HAND_WAYS } from '../words/bar-math.ts';
 import { readFigure } from './cells.ts';
 import { countsOf, reading, rulerSaid } from './read.ts';
-import type { Answer, Inputs, SumProps } from './types.ts';
+import type { Answer, Inputs } from './types.ts';
 
 /**
  * What stands in the fields before anyone types. Six turns a second: in the middle of the 5 to 7 that is usual for single
@@ -32,7 +32,7 @@ const TURNS: Record<HandWay, { text: string; turn: number }> = {
 };
 
 /** What a tempo asks of one hand, and what it is on another subdivision. */
-export function answerSpeed(inputs: Inputs, props: SumProps): Answer {
+export function answerSpeed(inputs: Inputs): Answer {
   const read = reading(inputs);
   const tempo = read.number('tempo', 20, 400);
   const grid = read.whole('grid', 1, 8);
@@ -56,13 +56,13 @@ export function answerSpeed(inputs: Inputs, props: SumProps): Answer {
       ...(other === grid ? [] : [sameSays(tempo, grid, other, sameSpeed(tempo, grid, other))]),
     ],
     faults: read.faults,
-    ruler: { label: says, ...drawn(grid, way, hand.turnMs, props) },
+    ruler: { label: says, ...drawn(grid, way, hand.turnMs) },
   };
 }
 
 /** The bar with one turn of the right hand under a bracket. */
-function drawn(grid: Grid, way: HandWay, turnMs: number, props: SumProps) {
-  const ruler = rulerSaid(METER, grid, 1, props);
+function drawn(grid: Grid, way: HandWay, turnMs: number) {
+  const ruler = rulerSaid(METER, grid, 1);
   const { text, turn } = TURNS[way];
   const pattern = readFigure(reading({}), 'cell', text, [])?.cells[0].marks ?? [];
   const marks = Array.from({ length: ruler.barSlots }, (_, slot) => pattern[slot % pattern.length]);

@@ -1,10 +1,11 @@
 import { countNames, evenBars, gapsBetween, slotTicks, spread, turned, turnsOf } from '../core/index.ts';
 import type { EvenBar } from '../core/index.ts';
 import { noBarSays, spreadSays, turnsSay } from '../words/bar-math-answers.ts';
+import { COUNTING } from '../words/site.ts';
 import type { RulerCell, RulerMark } from './ruler.ts';
 import { readFigure, timelineOf } from './cells.ts';
 import { countsOf, reading, rulerSaid } from './read.ts';
-import type { Answer, Inputs, SumProps } from './types.ts';
+import type { Answer, Inputs } from './types.ts';
 
 /** What stands in the fields before anyone types. */
 export const SPREAD: Inputs = { accents: '3', slots: '8', turn: '0', bar: '4/4:2' };
@@ -26,7 +27,7 @@ export function barsOf(slots: number) {
 }
 
 /** So many accents over so many single strokes, as even as can be, in one of its turns. */
-export function answerSpread(inputs: Inputs, props: SumProps): SpreadAnswer {
+export function answerSpread(inputs: Inputs): SpreadAnswer {
   const read = reading(inputs);
   const slots = read.whole('slots', 2, MOST);
   const accents = slots && read.whole('accents', 1, slots);
@@ -36,9 +37,9 @@ export function answerSpread(inputs: Inputs, props: SumProps): SpreadAnswer {
   const bars = barsOf(slots);
   // Another number of slots wants another bar; the first one that holds them is taken.
   const chosen = (bars.find(({ value }) => value === inputs.bar) ?? bars[0])?.bar;
-  if (!chosen) return { says: '', faults: { slots: { says: noBarSays(slots, props) } }, turns };
+  if (!chosen) return { says: '', faults: { slots: { says: noBarSays(slots) } }, turns };
   const onsets = turned(spread(accents, slots), slots, turn);
-  const names = countNames(chosen.meter, chosen.grid, props.counting);
+  const names = countNames(chosen.meter, chosen.grid, COUNTING);
   const says = spreadSays(
     accents,
     slots,
@@ -51,13 +52,13 @@ export function answerSpread(inputs: Inputs, props: SumProps): SpreadAnswer {
     faults: read.faults,
     bars,
     turns,
-    ...shown(onsets, chosen, slots, says, props),
+    ...shown(onsets, chosen, slots, says),
   };
 }
 
 /** Hand to hand: after an odd number of strokes the other hand begins the next bar, so two are shown. */
-function shown(onsets: readonly number[], { meter, grid }: EvenBar, slots: number, says: string, props: SumProps) {
-  const ruler = rulerSaid(meter, grid, slots % 2 ? 2 : 1, props);
+function shown(onsets: readonly number[], { meter, grid }: EvenBar, slots: number, says: string) {
+  const ruler = rulerSaid(meter, grid, slots % 2 ? 2 : 1);
   const strokes = Array.from({ length: slots * ruler.bars }, (_, slot) => {
     const accent = onsets.includes(slot % slots) ? '>' : '';
     return `${accent}${slot % 2 ? 'L' : 'R'}`;

@@ -1,5 +1,4 @@
-import type { CountSystem, Timeline } from '../core/index.ts';
-import type { BarWord } from '../words/labels.ts';
+import type { Timeline } from '../core/index.ts';
 import type { RulerDrawing } from './ruler.ts';
 
 /** What is typed and chosen in a sum, field by field, as text: what the address keeps. */
@@ -22,9 +21,6 @@ export interface NamedCell {
 /** What a sum is given by the page: plain JSON. */
 export interface SumProps {
   named: readonly NamedCell[];
-  barWord: BarWord;
-  /** The school's way of counting. */
-  counting: CountSystem;
 }
 
 /** The answer of a sum. */

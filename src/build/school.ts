@@ -1,6 +1,10 @@
 import { readFileSync } from 'node:fs';
+import type { AstroIntegration } from 'astro';
 import { parse } from 'yaml';
 import { siteSchema, type SiteData } from '../curriculum/index.ts';
+
+/** The file in which a school sets what it sets. */
+const FILE = 'content/site.yaml';
 
 /**
  * What the school has set, in `content/site.yaml` below `root`, for those who need it before Astro loads it. A file that is
@@ -8,8 +12,46 @@ import { siteSchema, type SiteData } from '../curriculum/index.ts';
  */
 export function readSchool(root: URL): SiteData {
   try {
-    return siteSchema.parse(parse(readFileSync(new URL('content/site.yaml', root), 'utf8')));
+    return siteSchema.parse(parse(readFileSync(new URL(FILE, root), 'utf8')));
   } catch {
     return siteSchema.parse({});
   }
+}
+
+/**
+ * An integration that makes what the school has set constants of the build, for `src/words/site.ts`. The dev server starts
+ * anew when the file changes.
+ */
+export function schoolConstants(): AstroIntegration {
+  return {
+    name: 'school-constants',
+    hooks: {
+      'astro:config:setup': ({ config, updateConfig, addWatchFile }) => {
+        addWatchFile(new URL(FILE, config.root));
+        updateConfig({ vite: { define: constantsOf(readSchool(config.root)) } });
+      },
+    },
+  };
+}
+
+/** The constants by the names they have in the code, each as an expression. */
+function constantsOf({
+  barWord,
+  counting,
+  name,
+  school,
+  language,
+  contact,
+  colours,
+}: SiteData): Record<string, string> {
+  const constants = {
+    __BAR_WORD__: barWord,
+    __COUNTING__: counting,
+    __SITE_NAME__: name,
+    __SCHOOL__: school,
+    __LANGUAGE__: language,
+    __CONTACT__: contact,
+    __OWN_COLORS__: colours !== undefined,
+  };
+  return Object.fromEntries(Object.entries(constants).map(([key, value]) => [key, JSON.stringify(value)]));
 }

@@ -15,8 +15,7 @@ export type PageEntry = CollectionEntry<'pages'>;
 
 /** Entries with their words for a bar as the school says it. */
 async function inSchoolWords<T extends { data: object }>(entries: Promise<T[]>): Promise<T[]> {
-  const { barWord } = await getSite();
-  return (await entries).map((entry) => ({ ...entry, data: said(entry.data, barWord) }));
+  return (await entries).map((entry) => ({ ...entry, data: said(entry.data) }));
 }
 
 const allExercises = once(async () =>

@@ -1,15 +1,13 @@
 import { isGrid, readMeter, type Grid, type MeterText } from '../core/index.ts';
 import { beatsApart, exercisesIn, wordsIn } from '../curriculum/index.ts';
-import { countsApart } from '../words/index.ts';
+import { COUNTING, countsApart } from '../words/index.ts';
 import { getExercises } from './collections.ts';
 import type { LessonEntry } from './lessons.ts';
 import { bothNamesInLesson } from './names.ts';
-import { getSite } from './site.ts';
 
 /** What stands above a lesson: itself, the names it is found by, what is to be said of its counts. */
 export async function lessonHeading(lesson: LessonEntry) {
-  const { counting } = await getSite();
-  const counted = countsApart(beatsApart(await rulersOf(lesson), counting));
+  const counted = countsApart(beatsApart(await rulersOf(lesson), COUNTING));
   return { lesson: lesson.data, also: await bothNamesInLesson(lesson), counted };
 }
 

@@ -27,13 +27,13 @@ export interface CoursePart extends PlacedPart {
 /** The whole course with what the school hides, and without. */
 const courses = once(async () => {
   const [course, site, written] = await Promise.all([getCourse(), getSite(), getCollection('lessons')]);
-  const entries = written.map((entry) => ({ ...entry, data: said(entry.data, site.barWord) }));
+  const entries = written.map((entry) => ({ ...entry, data: said(entry.data) }));
   const byId = new Map(entries.map((entry) => [entry.data.id, entry]));
   const all = arrange(
     course,
     site,
     entries.map(({ data }) => data),
-  ).map((part) => said({ ...part, lessons: part.lessons.map((lesson) => said(lesson, site.barWord)) }, site.barWord));
+  ).map((part) => said({ ...part, lessons: part.lessons.map((lesson) => said(lesson)) }));
   return { all: withEntries(all, byId), shown: withEntries(withoutHidden(all, site), byId) };
 });
 

@@ -1,10 +1,10 @@
-import { sayBar, type BarWord } from '../words/index.ts';
+import { BAR_WORD, sayBar, type BarWord } from '../words/index.ts';
 
 /** Fields of content that are read as they stand. */
 const READ = ['title', 'idea', 'purpose', 'enough', 'term', 'says', 'note', 'basis'];
 
 /** A title, an idea, a sentence of the content, with the school's word for a bar; everything else as it is. */
-export function said<T extends object>(data: T, word: BarWord): T {
+export function said<T extends object>(data: T, word: BarWord = BAR_WORD): T {
   if (word === 'bar') return data;
   const pairs = Object.entries(data).map(([name, value]) => [name, saidField(name, value, word)]);
   return Object.fromEntries(pairs) as T;

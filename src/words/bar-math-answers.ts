@@ -1,10 +1,10 @@
 /** The answers of the calculators, each in a sentence a student can repeat. */
-import { saySlot, type CountSystem, type Grid, type HandWay, type MeterText, type Place } from '../core/index.ts';
+import { saySlot, type Grid, type HandWay, type MeterText, type Place } from '../core/index.ts';
 import { slotNames } from '../core/time/slot-names.ts';
 import { capital, figures, many, oftenSays, spell } from './bar-math.ts';
 import { inSentence } from './labels.ts';
 import { slotWords } from './numbers.ts';
-import type { BarWord } from './labels.ts';
+import { BAR_WORD, COUNTING } from './site.ts';
 
 /** The ruler an answer is about. */
 export interface RulerSaid {
@@ -12,14 +12,12 @@ export interface RulerSaid {
   grid: Grid;
   bars: number;
   barSlots: number;
-  barWord: BarWord;
-  counting: CountSystem;
 }
 
 /** A place by its count, with its bar where there are several. */
-export function placeSays(slot: number, { meter, grid, bars, barSlots, barWord, counting }: RulerSaid): string {
-  const count = saySlot(meter, grid, slot, counting);
-  return bars > 1 ? `${count} in ${barWord} ${Math.floor(slot / barSlots) + 1}` : count;
+export function placeSays(slot: number, { meter, grid, bars, barSlots }: RulerSaid): string {
+  const count = saySlot(meter, grid, slot, COUNTING);
+  return bars > 1 ? `${count} in ${BAR_WORD} ${Math.floor(slot / barSlots) + 1}` : count;
 }
 
 /**
@@ -48,23 +46,23 @@ export function fillingsSay(left: number, ways: bigint, names: readonly string[]
 /**
  * When a cell starts on beat 1 again: "Three over sixteen is back on beat 1 after three bars and sixteen cells."
  */
-export function resolveSays(cell: number, bars: number, cells: number, { barSlots, barWord }: RulerSaid): string {
+export function resolveSays(cell: number, bars: number, cells: number, { barSlots }: RulerSaid): string {
   const sum = `${capital(spell(cell))} over ${spell(barSlots)} is back on beat 1 after`;
-  return `${sum} ${bars === 1 ? `one ${barWord}` : `${spell(bars)} ${barWord}s`} and ${spell(cells)} ${many(cells, 'cell')}.`;
+  return `${sum} ${bars === 1 ? `one ${BAR_WORD}` : `${spell(bars)} ${BAR_WORD}s`} and ${spell(cells)} ${many(cells, 'cell')}.`;
 }
 
 /** Where the cells of one bar start: "Bar 2: the & of 1, the e of 2 …" */
 export function startsSay(bar: number, starts: readonly Place[], ruler: RulerSaid): string {
   const counts = starts
     .filter((start) => start.bar === bar)
-    .map(({ slot }) => saySlot(ruler.meter, ruler.grid, slot, ruler.counting));
+    .map(({ slot }) => saySlot(ruler.meter, ruler.grid, slot, COUNTING));
   return counts.length ? `${inSentence(counts)}.` : 'none starts here.';
 }
 
 /** A count, its number in the bar and its tick. */
 export function countSays(slot: number, tick: number, ruler: RulerSaid): string {
   const { one } = slotWords(ruler.meter, ruler.grid);
-  const count = capital(saySlot(ruler.meter, ruler.grid, slot, ruler.counting));
+  const count = capital(saySlot(ruler.meter, ruler.grid, slot, COUNTING));
   return `${count} is ${one} ${slot + 1} of ${ruler.barSlots}, at tick ${figures(tick)}.`;
 }
 
@@ -73,7 +71,7 @@ export function endSays(slot: number, length: number, ruler: RulerSaid): string 
   const names = slotWords(ruler.meter, ruler.grid);
   const last = slot + length - 1;
   const whole = { ...ruler, bars: Math.floor((last + 1) / ruler.barSlots) + 1 };
-  const start = saySlot(ruler.meter, ruler.grid, slot, ruler.counting);
+  const start = saySlot(ruler.meter, ruler.grid, slot, COUNTING);
   return `Start on ${start} and play ${spell(length)} ${many(length, names.one, names.many)}: the last is on ${placeSays(last, whole)}, and the next stroke comes on ${placeSays(last + 1, whole)}.`;
 }
 
@@ -140,8 +138,8 @@ export function sameSays(tempo: number, grid: Grid, other: Grid, same: number): 
 const countOf = (count: bigint): string => (count < 100n ? spell(Number(count)) : figures(count));
 
 /** How many orders there are: "Sixty orders fill the bar." */
-export function ordersSay(count: bigint, bars: number, ruled: boolean, barWord: BarWord): string {
-  const what = bars === 1 ? `the ${barWord}` : `the ${spell(bars)} ${barWord}s`;
+export function ordersSay(count: bigint, bars: number, ruled: boolean): string {
+  const what = bars === 1 ? `the ${BAR_WORD}` : `the ${spell(bars)} ${BAR_WORD}s`;
   const [order, fill, keep] = count === 1n ? ['order', 'fills', 'keeps'] : ['orders', 'fill', 'keep'];
   return `${capital(countOf(count))} ${order} ${fill} ${what}${ruled ? ` and ${keep} to the rules` : ''}.`;
 }
@@ -191,8 +189,8 @@ export const turnsSay = (turns: number): string =>
     : `Turned slot by slot it has ${spell(turns)} forms; this is one.`;
 
 /** No bar of equal beats holds so many slots. */
-export function noBarSays(slots: number, { barWord }: { barWord: BarWord }): string {
-  return `${capital(spell(slots))} slots make no ${barWord} of equal beats that could be written; ${spell(slots - 1)} and ${spell(slots + 1)} do.`;
+export function noBarSays(slots: number): string {
+  return `${capital(spell(slots))} slots make no ${BAR_WORD} of equal beats that could be written; ${spell(slots - 1)} and ${spell(slots + 1)} do.`;
 }
 
 /** Two against each other: "Four against three: twelve slots. The right hand plays every third, the left every fourth." */

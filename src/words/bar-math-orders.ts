@@ -3,9 +3,10 @@ import { slotNames } from '../core/time/slot-names.ts';
 import type { Grid, MeterText } from '../core/time/units.ts';
 import type { HandScore } from '../core/arrange/types.ts';
 import { capital, figures, many, spell } from './bar-math.ts';
-import { sayBar, type BarWord } from './labels.ts';
+import { sayBar, sayBars } from './labels.ts';
 
-const LABELS = {
+/** The labels of the calculator of orders. */
+export const ORDER_LABELS = sayBars({
   rarer: 'Rarer rules',
   dropRules: 'Drop all rules',
   never: 'never',
@@ -38,14 +39,10 @@ const LABELS = {
   play: 'Play',
   stop: 'Stop',
   shown: 'on the ruler',
-};
+});
 
-/** The labels of the calculator of orders. */
-export type OrderLabels = typeof LABELS;
-
-/** The same with the school's word for a bar. */
-export const orderLabels = (word: BarWord): OrderLabels =>
-  Object.fromEntries(Object.entries(LABELS).map(([key, text]) => [key, sayBar(text, word)])) as OrderLabels;
+/** Those labels. */
+export type OrderLabels = typeof ORDER_LABELS;
 
 /** The rules that are set, each as it was typed or chosen; cells by their names. */
 export interface RulesSaid {
@@ -99,10 +96,9 @@ export const ruleFaultSays = (field: string | undefined, faults: Record<string, 
   field ? `One of the rules cannot be kept. ${faults[field].says}` : '';
 
 /** Why a problem is not counted. */
-export const tooManySays = (states: number, word: BarWord): string =>
+export const tooManySays = (states: number): string =>
   sayBar(
     `This is too much to count here: with so many cells, limits and rules there are more than ${figures(states)} half-laid bars to tell apart. Fewer bars, fewer cells with a limit of their own or fewer rules can be counted.`,
-    word,
   );
 
 /** Why nothing is ranked. */
@@ -174,11 +170,10 @@ export const keptFault = (typed: string, count: bigint): string =>
   `“${typed}” cannot be kept: the orders are numbered from 1 to ${figures(count)}.`;
 
 /** What to do with the kept orders. */
-export function keptSays(orders: number, apart: number, word: BarWord): string {
+export function keptSays(orders: number, apart: number): string {
   if (orders === 0)
     return sayBar(
       'Nothing is kept yet. Keep the order on the ruler, turn to another, keep that too: they are put in a row in which each bar is a small change from the last.',
-      word,
     );
   if (orders === 1) return 'One is kept. Keep another, and the two make a row.';
   const row = `Practise these ${spell(orders)} in this order: each is a small change from the last.`;

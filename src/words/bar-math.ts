@@ -1,6 +1,5 @@
 /** What the calculators of the bar say: their names, their fields, and answers in one sentence a student can repeat. */
-import { inSentence, sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
+import { inSentence, sayBars } from './labels.ts';
 
 const SMALL =
   'nothing one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
@@ -38,7 +37,7 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const many = (n: number, one: string, more = `${one}s`): string => (n === 1 ? one : more);
 
 /** The page. */
-const PAGE = {
+export const BAR_MATH_PAGE = sayBars({
   title: 'Bar math',
   description:
     'Seven sums a drummer does in the head, drawn on a ruler: what fits a bar, where it resolves, how fast it is.',
@@ -48,7 +47,7 @@ const PAGE = {
   unknown: 'There is no sum called “{name}” here. These are the seven there are.',
   without:
     'Here is one of them worked out. To put in your own, the page needs JavaScript, which is off or did not load.',
-};
+});
 
 /** The seven, by the name each has in the address; in the order of the page. */
 const SUMS = {
@@ -86,7 +85,7 @@ const SUMS = {
 export type SumName = keyof typeof SUMS;
 
 /** Names of fields and of what stands on buttons. */
-const LABELS = {
+export const MATH_LABELS = sayBars({
   cell: 'the cell, in letters or its length',
   pick: 'or one of the course',
   picked: 'pick a cell …',
@@ -132,7 +131,10 @@ const LABELS = {
   starts: 'Where each cell starts',
   loading: 'Loading …',
   failed: 'This did not load: the connection may be gone. Try it again.',
-};
+});
+
+/** The labels of the fields. */
+export type MathLabels = typeof MATH_LABELS;
 
 /** How the hands share the slots. */
 export const HAND_WAYS = [
@@ -142,21 +144,8 @@ export const HAND_WAYS = [
   { value: 'one-hand', label: 'R R R R', says: 'one hand alone, R R R R' },
 ] as const;
 
-const saidAll = <T extends Record<string, string>>(texts: T, word: BarWord): T =>
-  Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, sayBar(text, word)])) as T;
-
-/**
- * Everything the page of the calculators says, with the school's word for a bar.
- *
- * @example barMathWords('measure').page.title // 'Measure math'
- */
-export function barMathWords(word: BarWord) {
-  const sums = Object.entries(SUMS).map(([name, texts]) => ({ name: name as SumName, ...saidAll(texts, word) }));
-  return { page: saidAll(PAGE, word), sums, labels: saidAll(LABELS, word) };
-}
-
-/** The labels of the fields. */
-export type MathLabels = typeof LABELS;
+/** The sums in the order of the page, with their names in the address. */
+export const BAR_SUMS = Object.entries(SUMS).map(([name, texts]) => ({ name: name as SumName, ...sayBars(texts) }));
 
 /**
  * Why what was typed is no number that can stand in a field.

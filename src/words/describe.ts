@@ -10,15 +10,14 @@ import {
 } from '../core/index.ts';
 import { cellWords } from './describe-cells.ts';
 import { numberWord } from './numbers.ts';
+import { BAR_WORD, COUNTING } from './site.ts';
 import { chordWords } from './stroke-words.ts';
 
 /** What a description may be told. */
 export interface DescribeOptions {
   /** A name for each cell, by its index, as over the brackets. */
   names?: readonly (string | null)[];
-  /** What the school calls a bar. */
-  barWord?: 'bar' | 'measure';
-  /** In which syllables the counts are said. */
+  /** In which syllables the counts are said; the school's where left out. */
   counts?: CountSystem;
 }
 
@@ -59,9 +58,9 @@ function gridWords(bars: readonly TimelineBar[]): string {
   return `in ${[...new Set(names)].join(', then ')}`;
 }
 
-function meterWords(bars: readonly TimelineBar[], barWord: string): string {
+function meterWords(bars: readonly TimelineBar[]): string {
   const meters = [...new Set(bars.map((bar) => bar.meter))];
-  const count = bars.length === 1 ? `one ${barWord}` : `${numberWord(bars.length)} ${barWord}s`;
+  const count = bars.length === 1 ? `one ${BAR_WORD}` : `${numberWord(bars.length)} ${BAR_WORD}s`;
   return `${count} of ${meters.join(' and ')}`;
 }
 
@@ -97,20 +96,13 @@ function barReading(bar: TimelineBar, tick: number, strokes: Stroke[], all: Map<
     .join(' ');
 }
 
-function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>, say: Saying): string {
-  const { barWord, counts } = say;
+function pickupReading(timeline: Timeline, strokes: Stroke[], all: Map<string, Stroke>, counts: CountSystem): string {
   const { meter, grid } = timeline.bars[0];
   const own = strokes.filter((stroke) => stroke.tick < 0);
   if (own.length === 0) return '';
   const slots = [...Map.groupBy(own, (stroke) => stroke.slot)];
   const said = slots.map(([slot, group]) => `${saySlot(meter, grid, slot, counts)} ${chordWords(group, all)}`);
-  return `Before ${timeline.bars.length > 1 ? `the first ${barWord}` : 'it'}, on ${said.join('; on ')}. `;
-}
-
-/** In which words it is said. */
-interface Saying {
-  barWord: string;
-  counts: CountSystem | undefined;
+  return `Before ${timeline.bars.length > 1 ? `the first ${BAR_WORD}` : 'it'}, on ${said.join('; on ')}. `;
 }
 
 /** A stroke with its count in other syllables; where eighths are counted, a number within a beat is a syllable. */
@@ -121,19 +113,18 @@ function recounted(stroke: Stroke, bars: readonly TimelineBar[], counts: CountSy
   return { ...stroke, count: within ? `${Math.floor(stroke.slot / grid) + 1} ${name}` : name };
 }
 
-function reading(timeline: Timeline, say: Saying): string {
-  const { barWord, counts } = say;
+function reading(timeline: Timeline, counts: CountSystem): string {
   const all = new Map(timeline.strokes.map((stroke) => [stroke.id, stroke]));
   const main = timeline.strokes.filter(isMain);
-  const strokes = counts ? main.map((stroke) => recounted(stroke, timeline.bars, counts)) : main;
+  const strokes = main.map((stroke) => recounted(stroke, timeline.bars, counts));
   const said = timeline.bars.map((bar, i): Said => {
     return { from: i + 1, to: i + 1, text: barReading(bar, bar.tick, strokes, all) };
   });
   const bars =
     said.length === 1
       ? said.map(({ text }) => capital(text))
-      : compress(said).map((bar) => `${capital(range(bar, barWord))}: ${bar.text}`);
-  return pickupReading(timeline, strokes, all, say) + bars.join(' ');
+      : compress(said).map((bar) => `${capital(range(bar, BAR_WORD))}: ${bar.text}`);
+  return pickupReading(timeline, strokes, all, counts) + bars.join(' ');
 }
 
 /**
@@ -142,10 +133,9 @@ function reading(timeline: Timeline, say: Saying): string {
  * describe(timeline).label // → 'One bar of 4/4 in triplets: four flam drags, right hand leads'
  */
 export function describe(timeline: Timeline, options: DescribeOptions = {}): Description {
-  const barWord = options.barWord ?? 'bar';
   const what = cellWords(timeline, options.names ?? []);
-  const where = `${meterWords(timeline.bars, barWord)} ${gridWords(timeline.bars)}`;
+  const where = `${meterWords(timeline.bars)} ${gridWords(timeline.bars)}`;
   const pickup = timeline.pickupTicks > 0 ? ' with a pickup' : '';
   const label = capital(`${where}${pickup}${what.length ? `: ${joined(what)}` : ''}`);
-  return { label, reading: reading(timeline, { barWord, counts: options.counts }) };
+  return { label, reading: reading(timeline, options.counts ?? COUNTING) };
 }

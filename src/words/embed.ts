@@ -1,4 +1,5 @@
 /** What is said about an exercise in a frame of another page. */
+import { SCHOOL } from './site.ts';
 
 /** Labels and sentences of the disclosure that gives an exercise to another page. */
 export const EMBED_WORDS = {
@@ -18,16 +19,12 @@ export const EMBED_WORDS = {
   failed: 'This did not load: the connection may be gone. Press again to try again.',
 } as const;
 
-/**
- * The link from an exercise in a frame to its own page.
- *
- * @example wholeExercise('Pebblewick Music Room') // 'The whole exercise at Pebblewick Music Room'
- */
-export const wholeExercise = (school: string): string => `The whole exercise at ${school}`;
+/** The link from an exercise in a frame to its own page. */
+export const WHOLE_EXERCISE = `The whole exercise at ${SCHOOL}`;
 
 /**
  * What a frame is called in the page that holds it.
  *
- * @example frameTitle('Flam drags, slow', 'Pebblewick Music Room') // 'Flam drags, slow: an exercise by Pebblewick Music Room'
+ * @example frameTitle('Flam drags, slow') // 'Flam drags, slow: an exercise by Music school'
  */
-export const frameTitle = (title: string, school: string): string => `${title}: an exercise by ${school}`;
+export const frameTitle = (title: string): string => `${title}: an exercise by ${SCHOOL}`;

@@ -1,5 +1,6 @@
 /** The one door to what the site says. */
 export * from './addresses.ts';
+export * from './site.ts';
 export * from './labels.ts';
 export * from './sentences.ts';
 export * from './questions.ts';

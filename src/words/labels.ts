@@ -1,20 +1,5 @@
-/**
- * What the site says on its pages, in one place. A school that says "measure" says it everywhere: the word comes from
- * its settings and is handed in.
- */
-
-/** The trade has two words for it; a school picks one. */
-export type BarWord = 'bar' | 'measure';
-
-/** What a school sets for its site, as far as pages say it. */
-export interface SiteFacts {
-  name: string;
-  school: string;
-  language: string;
-  contact: string;
-  barWord: BarWord;
-  colours?: { warm: string; warmDark: string } | undefined;
-}
+/** What the site says on its pages, in one place. */
+import { BAR_WORD, SITE_NAME, type BarWord } from './site.ts';
 
 /** Labels that hold for every school. */
 export const LABELS = {
@@ -128,10 +113,10 @@ export function partName(part: { number: number; title: string }): string {
 /**
  * The title of a page as a browser tab shows it.
  *
- * @example pageTitle('The flam drag', 'Barwright') // 'The flam drag · Barwright'
+ * @example pageTitle('The flam drag') // 'The flam drag · Drum course'
  */
-export function pageTitle(title: string, site: string): string {
-  return title === site ? site : `${title} · ${site}`;
+export function pageTitle(title: string): string {
+  return title === SITE_NAME ? SITE_NAME : `${title} · ${SITE_NAME}`;
 }
 
 /**
@@ -145,12 +130,24 @@ export function inSentence(items: readonly string[], joint = 'and'): string {
 }
 
 /**
- * Takes the sentence's word for a bar from the school: "bar" in, "bar" or "measure" out. A bar line is one in both.
+ * A sentence with the school's word for a bar: "bar" in, "bar" or "measure" out. A bar line is one in both.
  *
  * @example sayBar('A bar is a length to be filled.', 'measure') // 'A measure is a length to be filled.'
  */
-export function sayBar(sentence: string, word: BarWord): string {
+export function sayBar(sentence: string, word: BarWord = BAR_WORD): string {
   if (word === 'bar') return sentence;
   const measure: Record<string, string> = { bar: 'measure', bars: 'measures', Bar: 'Measure', Bars: 'Measures' };
   return sentence.replace(/\b[Bb]ars?\b(?!\s+lines?\b)/g, (found) => measure[found] ?? found);
+}
+
+/**
+ * Sentences by their names, all with the school's word for a bar.
+ *
+ * @example sayBars({ countIn: 'count in a bar' }) // { countIn: 'count in a bar' }
+ */
+/* @__NO_SIDE_EFFECTS__ */
+export function sayBars<T extends Record<string, string>>(texts: T): { [K in keyof T]: string } {
+  return Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, sayBar(text)])) as {
+    [K in keyof T]: string;
+  };
 }

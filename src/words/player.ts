@@ -1,6 +1,5 @@
 /** What a player says: the labels of its controls and the sentences about its state. */
-import { sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
+import { sayBars } from './labels.ts';
 
 /** What becomes of the sound, and why; states and reasons are the sound's own. */
 export interface SoundStatus {
@@ -8,8 +7,8 @@ export interface SoundStatus {
   reason?: keyof typeof SILENT | 'hidden' | undefined;
 }
 
-/** Labels of the controls; those that name a bar are passed through `sayBar`. */
-const LABELS = {
+/** Labels of the controls. */
+export const PLAYER_LABELS = sayBars({
   play: 'Play',
   stop: 'Stop',
   tempo: 'tempo',
@@ -37,16 +36,7 @@ const LABELS = {
   engraving: 'Writing it out …',
   notEngraved: 'The new notes could not be drawn: the connection may be gone. The sound is as chosen.',
   forgetful: 'This browser does not let the site remember your tempo and settings. They hold until you leave the page.',
-};
-
-/**
- * The labels, with the school's word for a bar.
- *
- * @example playerLabels('measure').countIn // 'count in a measure'
- */
-export function playerLabels(word: BarWord = 'bar'): typeof LABELS {
-  return Object.fromEntries(Object.entries(LABELS).map(([key, text]) => [key, sayBar(text, word)])) as typeof LABELS;
-}
+});
 
 /** One way of a choice: what is kept, and what is read on it. */
 export interface Choice<T> {
@@ -104,7 +94,7 @@ export function clickChoices(slots: string): readonly Choice<'off' | 'beats' | '
  * @example playName(false, 'The flam drag') // 'Play: The flam drag'
  */
 export function playName(sounding: boolean, what: string | undefined): string {
-  const verb = sounding ? LABELS.stop : LABELS.play;
+  const verb = sounding ? PLAYER_LABELS.stop : PLAYER_LABELS.play;
   return what ? `${verb}: ${what}` : verb;
 }
 
@@ -137,7 +127,7 @@ export function changesSay(settings: { swing: number; heard: 'all' | 'R' | 'L' }
   const hand = HEARD.find((choice) => choice.value === settings.heard);
   const parts = [
     settings.heard === 'all' ? '' : (hand?.label ?? ''),
-    settings.swing === 1 ? '' : `${LABELS.swing} ${swingSays(settings.swing)}`,
+    settings.swing === 1 ? '' : `${PLAYER_LABELS.swing} ${swingSays(settings.swing)}`,
   ];
   return parts.filter(Boolean).join(', ');
 }

@@ -1,4 +1,5 @@
 /** What the page on privacy says. Parents read it: short words, nothing promised that is not so. */
+import { SCHOOL } from './site.ts';
 
 /** Each thing that the browser keeps, by its name in the stored shape; a test holds the two together. */
 export const KEPT = {
@@ -24,29 +25,27 @@ export const SETTINGS_KEPT = {
 } as const;
 
 /**
- * The text of the page for one school.
+ * The text of the page.
  *
- * @example privacyWords('Pebblewick Music Room').idea // 'Nothing you do here leaves this device.'
+ * @example PRIVACY_PAGE.idea // 'Nothing you do here leaves this device.'
  */
-export function privacyWords(school: string) {
-  return {
-    title: 'Privacy',
-    description: 'What this site keeps, where it stays, how to see it and how to delete it.',
-    idea: 'Nothing you do here leaves this device.',
-    leaves: 'What leaves this device',
-    nothing: `No cookies, no accounts, no counting of visitors. The pages ask no other site for anything. Nobody at the ${school} can see what you play, how fast, or what you have done.`,
-    logs: 'One thing no site can do without: the web server that holds these pages is asked for each of them. Whoever runs it may keep its ordinary log: which page, when, from which network address. It holds no names. Ask the school whether it is kept, and for how long.',
-    stays: 'What stays in this browser',
-    staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
-    noMore:
-      'The exercises you tick for a sheet are kept until you close the tab. That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
-    own: 'See it, save it, delete it',
-    noScript:
-      'Showing and deleting it on this page needs JavaScript, which is off or did not load. You can delete it in the browser’s own settings: look for “site data” or “browsing data”, find this site in the list, and delete what it holds. In a private window everything goes when the window is closed.',
-    other:
-      'It is there for everybody who uses this browser on this device, and for nobody else. Another device begins with nothing; take a saved file there to go on where you were.',
-  };
-}
+export const PRIVACY_PAGE = {
+  title: 'Privacy',
+  description: 'What this site keeps, where it stays, how to see it and how to delete it.',
+  idea: 'Nothing you do here leaves this device.',
+  leaves: 'What leaves this device',
+  nothing: `No cookies, no accounts, no counting of visitors. The pages ask no other site for anything. Nobody at the ${SCHOOL} can see what you play, how fast, or what you have done.`,
+  logs: 'One thing no site can do without: the web server that holds these pages is asked for each of them. Whoever runs it may keep its ordinary log: which page, when, from which network address. It holds no names. Ask the school whether it is kept, and for how long.',
+  stays: 'What stays in this browser',
+  staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
+  noMore:
+    'The exercises you tick for a sheet are kept until you close the tab. That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
+  own: 'See it, save it, delete it',
+  noScript:
+    'Showing and deleting it on this page needs JavaScript, which is off or did not load. You can delete it in the browser’s own settings: look for “site data” or “browsing data”, find this site in the list, and delete what it holds. In a private window everything goes when the window is closed.',
+  other:
+    'It is there for everybody who uses this browser on this device, and for nobody else. Another device begins with nothing; take a saved file there to go on where you were.',
+};
 
 /** What stands on the part of the page that shows and deletes. */
 export const OWN_DATA = {

@@ -9,18 +9,18 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const nextSlot = ({ before }: LayPuzzle, laid: readonly PuzzleCell[]): number => slotsIn(before) + slotsIn(laid);
 
 /** Over the dashed bracket: how many slots are left, and from where. */
-export function leftSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], saying: Saying): string {
+export function leftSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[]): string {
   const left = puzzle.gap - slotsIn(laid);
-  return left > 0 ? `${left} left, from ${placeSays(puzzle, nextSlot(puzzle, laid), saying)}` : '';
+  return left > 0 ? `${left} left, from ${placeSays(puzzle, nextSlot(puzzle, laid))}` : '';
 }
 
 /** How far the bar is, for eye and ear. */
-export function progressSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], saying: Saying): string {
+export function progressSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[]): string {
   const filled = slotsIn(laid);
   const left = puzzle.gap - filled;
   if (left < 0) return `${capital(slotsSay(puzzle, -left))} too many.`;
-  if (left === 0) return puzzle.kind === 'missing' ? 'The hole is filled.' : sayBar('The bar is full.', saying.barWord);
-  const place = placeSays(puzzle, nextSlot(puzzle, laid), saying);
+  if (left === 0) return puzzle.kind === 'missing' ? 'The hole is filled.' : sayBar('The bar is full.');
+  const place = placeSays(puzzle, nextSlot(puzzle, laid));
   const laidSo = filled ? `${capital(partOf(filled, puzzle.gap))}. The next` : 'Nothing laid yet. Your first';
   return `${laidSo} cell starts on ${place}; ${slotsSay(puzzle, left)} to go.`;
 }
@@ -30,7 +30,7 @@ export function laidSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], index: 
   const slot = nextSlot(puzzle, laid.slice(0, index));
   const cell = laid[index];
   const name = cell ? saying.nameOf(cell.id) : '';
-  return slot < puzzle.slots ? `${name}, from ${placeSays(puzzle, slot, saying)}` : name;
+  return slot < puzzle.slots ? `${name}, from ${placeSays(puzzle, slot)}` : name;
 }
 
 /** The whole ruler in words. */
@@ -38,10 +38,10 @@ export function rulerSays(puzzle: LayPuzzle, laid: readonly PuzzleCell[], saying
   const fixed = (cells: readonly PuzzleCell[]): string => cells.map(({ id }) => saying.nameOf(id)).join(', ');
   const own = laid.map((_, index) => laidSays(puzzle, laid, index, saying)).join('; ');
   const parts = [
-    sayBar(`The bar of ${puzzle.meter} as a ruler`, saying.barWord),
+    sayBar(`The bar of ${puzzle.meter} as a ruler`),
     puzzle.before.length ? `given at its beginning: ${fixed(puzzle.before)}` : '',
     own || 'nothing laid yet',
-    leftSays(puzzle, laid, saying),
+    leftSays(puzzle, laid),
     puzzle.after.length ? `given at its end: ${fixed(puzzle.after)}` : '',
   ];
   return `${parts.filter(Boolean).join('. ')}.`;

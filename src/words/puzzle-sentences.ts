@@ -2,7 +2,6 @@
 import {
   saySlot,
   slotNames,
-  type CountSystem,
   type FixRule,
   type LayHint,
   type LayPuzzle,
@@ -15,13 +14,11 @@ import {
   type Wrong,
 } from '../core/index.ts';
 import { inSentence, sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
 import { numberWord, quoted, slotWords } from './numbers.ts';
+import { BAR_WORD, COUNTING } from './site.ts';
 
-/** What sentences need besides the puzzle: how the school counts, its word for a bar, and names of cells. */
+/** What sentences need besides the puzzle: names of cells. */
 export interface Saying {
-  system?: CountSystem | undefined;
-  barWord: BarWord;
   /** A cell's name by its id. */
   nameOf: (cell: string) => string;
 }
@@ -44,13 +41,13 @@ function slotsSay({ meter, grid }: Puzzle, count: number): string {
 /**
  * A slot as one says it, with its bar where there are several.
  *
- * @example placeSays(makePuzzle('fill', 7), 15, { barWord: 'bar', nameOf: (id) => id }) // 'the a of 4'
+ * @example placeSays(makePuzzle('fill', 7), 15) // 'the a of 4'
  */
-export function placeSays(puzzle: Puzzle, slot: SlotIndex, { system, barWord }: Saying): string {
+export function placeSays(puzzle: Puzzle, slot: SlotIndex): string {
   const { meter, grid, barSlots, slots } = puzzle;
-  const count = saySlot(meter, grid, slot % barSlots, system);
+  const count = saySlot(meter, grid, slot % barSlots, COUNTING);
   return slots > barSlots && puzzle.kind !== 'resolves'
-    ? `${count} in ${barWord} ${Math.floor(slot / barSlots) + 1}`
+    ? `${count} in ${BAR_WORD} ${Math.floor(slot / barSlots) + 1}`
     : count;
 }
 
@@ -63,8 +60,7 @@ export interface CardWords {
 /** The card of a puzzle. */
 export function cardSays(puzzle: Puzzle, saying: Saying): CardWords {
   const card = cardOf(puzzle, saying);
-  const said = (text: string): string => sayBar(text, saying.barWord);
-  return { task: said(card.task), rules: card.rules.map(said) };
+  return { task: sayBar(card.task), rules: card.rules.map((rule) => sayBar(rule)) };
 }
 
 function cardOf(puzzle: Puzzle, saying: Saying): CardWords {
@@ -99,14 +95,13 @@ function layTask(puzzle: LayPuzzle): string {
 
 function layRules(puzzle: LayPuzzle, saying: Saying): string[] {
   const { rules, uses } = puzzle;
-  const places = (slots: readonly SlotIndex[]): string =>
-    inSentence(slots.map((slot) => placeSays(puzzle, slot, saying)));
+  const places = (slots: readonly SlotIndex[]): string => inSentence(slots.map((slot) => placeSays(puzzle, slot)));
   return [
     ...(rules.first ? [`The first cell is ${named(saying.nameOf(rules.first))}.`] : []),
     ...(rules.last ? [`The last cell is ${named(saying.nameOf(rules.last))}.`] : []),
     ...(rules.lastStrokeOn === undefined
       ? []
-      : [`The last stroke is on ${placeSays(puzzle, rules.lastStrokeOn, saying)}.${lastStrokeNote(puzzle)}`]),
+      : [`The last stroke is on ${placeSays(puzzle, rules.lastStrokeOn)}.${lastStrokeNote(puzzle)}`]),
     ...(rules.maxRun === undefined ? [] : [`${runRule(rules.maxRun)}${runNote(puzzle)}`]),
     ...(rules.accentOn ? [`There is an accent on ${places(rules.accentOn)}.`] : []),
     ...(rules.noAccentOn ? [`There is no accent on ${places(rules.noAccentOn)}.`] : []),
@@ -208,11 +203,11 @@ export const NOTHING_CHOSEN = 'Choose an answer first.';
 
 /** What is wrong with an answer, and where. */
 export function puzzleWrongSays(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
-  return sayBar(capital(wrongOf(puzzle, wrong, saying)), saying.barWord);
+  return sayBar(capital(wrongOf(puzzle, wrong, saying)));
 }
 
 function wrongOf(puzzle: Puzzle, wrong: Wrong, saying: Saying): string {
-  const place = (slot: SlotIndex): string => placeSays(puzzle, slot, saying);
+  const place = (slot: SlotIndex): string => placeSays(puzzle, slot);
   switch (wrong.wrong) {
     case 'not-on-shelf':
       return `${named(saying.nameOf(wrong.cell))} is not on the shelf.`;
@@ -277,13 +272,13 @@ function otherSays({ about }: WhichPuzzle): string {
 
 /** What a hint says. */
 export function hintSays(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
-  return sayBar(capital(hintOf(puzzle, hint, saying)), saying.barWord);
+  return sayBar(capital(hintOf(puzzle, hint, saying)));
 }
 
 function hintOf(puzzle: LayPuzzle, hint: LayHint, saying: Saying): string {
   switch (hint.hint) {
     case 'count':
-      return `count first: ${filledSays(hint)} starts on ${placeSays(puzzle, hint.next, saying)}.`;
+      return `count first: ${filledSays(hint)} starts on ${placeSays(puzzle, hint.next)}.`;
     case 'left':
       return `${slotsSay(puzzle, hint.left)} ${hint.left === 1 ? 'is' : 'are'} left. ${fittingSays(puzzle, hint.fitting, saying)}`;
     case 'cell':
@@ -329,12 +324,9 @@ export function puzzleRightSays(puzzle: Puzzle): string {
 /** An answer in words: the cells by name, or the count, the bars, the one of two. */
 export function answerSays(puzzle: Puzzle, answer: readonly string[] | number, saying: Saying): string {
   if (typeof answer !== 'number') return answer.map((cell) => quoted(saying.nameOf(cell))).join(', ');
-  if (puzzle.kind === 'resolves')
-    return answer === 1 ? sayBar('one bar', saying.barWord) : sayBar(`${numberWord(answer)} bars`, saying.barWord);
+  if (puzzle.kind === 'resolves') return answer === 1 ? sayBar('one bar') : sayBar(`${numberWord(answer)} bars`);
   if (puzzle.kind === 'which') return answer === 1 ? 'the first' : 'the second';
-  return puzzle.kind === 'start'
-    ? saySlot(puzzle.meter, puzzle.grid, answer, saying.system)
-    : placeSays(puzzle, answer, saying);
+  return puzzle.kind === 'start' ? saySlot(puzzle.meter, puzzle.grid, answer, COUNTING) : placeSays(puzzle, answer);
 }
 
 /**

@@ -1,6 +1,5 @@
 /** What the puzzles say on their pages; sentences about one puzzle stand in puzzle-sentences.ts. */
-import { sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
+import { sayBars } from './labels.ts';
 
 /** A kind of puzzle as its page tells it. */
 export interface PuzzleKindWords {
@@ -102,17 +101,14 @@ const PLAY = {
 /** What stands on a puzzle's controls. */
 export type PuzzleLabels = typeof PLAY;
 
-const say = <T extends Record<string, string>>(texts: T, word: BarWord): T =>
-  Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, sayBar(text, word)])) as T;
-
 /**
- * Everything the pages of puzzles say, with the school's word for a bar.
+ * Everything the pages of puzzles say.
  *
- * @example puzzleWords('measure').kinds.fill.title // 'Fill the measure'
+ * @example puzzleWords().kinds.fill.title // 'Fill the bar'
  */
-export function puzzleWords(word: BarWord = 'bar') {
-  const kinds = Object.fromEntries(Object.entries(KINDS).map(([kind, texts]) => [kind, say(texts, word)]));
-  return { kinds: kinds as Record<keyof typeof KINDS, PuzzleKindWords>, page: say(PAGE, word), play: say(PLAY, word) };
+export function puzzleWords() {
+  const kinds = Object.fromEntries(Object.entries(KINDS).map(([kind, texts]) => [kind, sayBars(texts)]));
+  return { kinds: kinds as Record<keyof typeof KINDS, PuzzleKindWords>, page: sayBars(PAGE), play: sayBars(PLAY) };
 }
 
 /**

@@ -1,6 +1,5 @@
 /** What the search says: what was found, where, and what to try where nothing was. */
 import { KINDS, sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
 
 /** What a result is. */
 export const FOUND_AS: Readonly<Record<string, string>> = {
@@ -60,7 +59,7 @@ export interface FoundPlace {
  * foundWhere({ whole: false, figure: 1, figures: 1, count: 'the e of 2', cell: 'R L L', mirrored: true, turned: false })
  * // 'From the e of 2, in the cell “R L L”; the other hand leads.'
  */
-export function foundWhere(place: FoundPlace, word: BarWord = 'bar'): string {
+export function foundWhere(place: FoundPlace): string {
   const { whole, figure, figures, cell, bar, count, mirrored, turned } = place;
   const where = [
     whole ? (figures > 1 ? 'All of a bar' : 'All of it') : count ? `From ${count}` : 'In it',
@@ -71,7 +70,7 @@ export function foundWhere(place: FoundPlace, word: BarWord = 'bar'): string {
   ];
   const how = [turned && 'turned round', mirrored && 'the other hand leads'].filter(Boolean).join(', ');
   const said = where.filter(Boolean).join(', ');
-  return sayBar(how ? `${said}; ${how}.` : `${said}.`, word);
+  return sayBar(how ? `${said}; ${how}.` : `${said}.`);
 }
 
 /**

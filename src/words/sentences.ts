@@ -1,6 +1,5 @@
 /** Whole sentences of the site's own pages; those that name a bar are passed through `sayBar`. */
-import { sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
+import { sayBars } from './labels.ts';
 
 /** The sentences of one page: its title for the tab, what it is about, and what it says. */
 export interface PageWords {
@@ -67,22 +66,14 @@ const LOST = {
   help: 'It may have been typed with a slip, or never have been here. Look for a word, or go by the contents.',
 };
 
-/**
- * Everything the site's own pages say, with the school's word for a bar.
- *
- * @example pageWords('measure').home.title // 'A measure is a ruler'
- */
-export function pageWords(word: BarWord) {
-  const said = <T extends Record<string, string>>(page: T): T =>
-    Object.fromEntries(Object.entries(page).map(([key, text]) => [key, sayBar(text, word)])) as T;
-  return {
-    home: said(HOME),
-    course: said(COURSE),
-    exercises: said(EXERCISES),
-    rudiments: said(RUDIMENTS),
-    glossary: said(GLOSSARY),
-    search: said(SEARCH),
-    hearing: said(HEARING),
-    lost: said(LOST),
-  };
-}
+/** Everything the site's own pages say. */
+export const PAGES = {
+  home: sayBars(HOME),
+  course: sayBars(COURSE),
+  exercises: sayBars(EXERCISES),
+  rudiments: sayBars(RUDIMENTS),
+  glossary: sayBars(GLOSSARY),
+  search: sayBars(SEARCH),
+  hearing: sayBars(HEARING),
+  lost: sayBars(LOST),
+};

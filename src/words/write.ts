@@ -1,6 +1,5 @@
 /** What the page for authors says. Its reader knows Markdown, or learns it here, and has never seen code. */
 import { sayBar } from './labels.ts';
-import type { BarWord } from './labels.ts';
 
 /** Labels beside fields and words. */
 export const WRITE_LABELS = {
@@ -55,15 +54,13 @@ const WORDS = {
 };
 
 /**
- * The text of the page, with the school's word for a bar.
+ * The text of the page.
  *
- * @example writeWords('measure').title // 'Write your own lesson'
+ * @example WRITE_WORDS.title // 'Write your own lesson'
  */
-export function writeWords(word: BarWord) {
-  const said = (text: string): string => sayBar(text, word);
-  const texts = Object.entries(WORDS).map(([key, text]) => [key, typeof text === 'string' ? said(text) : text]);
-  return Object.fromEntries(texts) as typeof WORDS;
-}
+export const WRITE_WORDS = Object.fromEntries(
+  Object.entries(WORDS).map(([key, text]) => [key, typeof text === 'string' ? sayBar(text) : text]),
+) as typeof WORDS;
 
 /** The steps of the page, in order, by their anchors. */
 const STEPS = ['file', 'head', 'text', 'words', 'sticking', 'check', 'look', 'send'] as const;
@@ -71,7 +68,7 @@ const STEPS = ['file', 'head', 'text', 'words', 'sticking', 'check', 'look', 'se
 /**
  * What the page leads to: its steps, and the words of the step that is about them.
  *
- * @example writeSteps(writeWords('bar'), [{ name: 'Bar' }])[3] // { id: 'words', title: '4. The words …', words: [{ id: 'word-Bar', title: '<Bar>' }] }
+ * @example writeSteps(WRITE_WORDS, [{ name: 'Bar' }])[3] // { id: 'words', title: '4. The words …', words: [{ id: 'word-Bar', title: '<Bar>' }] }
  */
 export function writeSteps(words: Record<(typeof STEPS)[number], string>, vocabulary: readonly { name: string }[]) {
   return STEPS.map((id) => ({

@@ -11,12 +11,10 @@ import { readRows, writeRows } from '../../src/bar-math/orders/rows.ts';
 import { answerSpeed, SPEED } from '../../src/bar-math/speed.ts';
 import { answerSpread, SPREAD } from '../../src/bar-math/spread.ts';
 import type { Answer, Inputs, SumProps } from '../../src/bar-math/types.ts';
-import { barMathWords } from '../../src/words/bar-math.ts';
 import { runs } from '../helpers/arbitrary.ts';
+import { atSchool } from '../helpers/at-school.ts';
 
 const props: SumProps = {
-  barWord: 'bar',
-  counting: '1 e & a',
   named: [
     { id: 'flam-drag', name: 'flam drag', text: '>lR LL R' },
     { id: 'kick', name: 'kick', text: 'K' },
@@ -80,15 +78,25 @@ describe('whatever is typed', () => {
 });
 
 describe('where a school says measure', () => {
-  it.each(SUMS)('%s does', (_name, first, answer) => {
+  const modules = import.meta.glob<Record<string, unknown>>([
+    '../../src/bar-math/*.ts',
+    '../../src/bar-math/orders/orders.ts',
+  ]);
+
+  it.each(SUMS)('%s does', async (name, first, { name: exported }) => {
+    const module = await atSchool(
+      { barWord: 'measure' },
+      modules[`../../src/bar-math/${name === 'orders' ? 'orders/orders' : name}.ts`],
+    );
+    const answer = module[exported] as (typeof SUMS)[number][2];
     const bars: Inputs = 'bars' in first ? { bars: '2' } : {};
-    expect(told(answer({ ...first, ...bars }, { ...props, barWord: 'measure' }))).not.toMatch(/\bbars?\b/i);
+    expect(told(answer({ ...first, ...bars }, props))).not.toMatch(/\bbars?\b/i);
   });
 
-  it('so does the page', () => {
-    const { page, sums } = barMathWords('measure');
-    expect(page.title).toBe('Measure math');
-    expect(JSON.stringify(sums)).not.toMatch(/\bbars?\b/i);
+  it('so does the page', async () => {
+    const words = await atSchool({ barWord: 'measure' }, () => import('../../src/words/bar-math.ts'));
+    expect(words.BAR_MATH_PAGE.title).toBe('Measure math');
+    expect(JSON.stringify(words.BAR_SUMS)).not.toMatch(/\bbars?\b/i);
   });
 });
 

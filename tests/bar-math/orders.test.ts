@@ -19,8 +19,6 @@ import { rulesSay, scoreSays } from '../../src/words/bar-math-orders.ts';
 import { stickingOf } from '../helpers/phrases.ts';
 
 const props: SumProps = {
-  barWord: 'bar',
-  counting: '1 e & a',
   named: [
     { id: 'kick', name: 'kick', text: 'K' },
     { id: 'flam-drag', name: 'flam drag', text: '>lR LL R' },

@@ -27,7 +27,7 @@ export const FOLDERS = {
     may: ['bar-math', 'curriculum', 'formats', 'storage', 'words'],
   },
   // bar-math: a bar drawn as a ruler is laid out there, without a page.
-  controls: { path: 'components/controls', may: ['bar-math'], packages: ['svelte', 'svelte/*'] },
+  controls: { path: 'components/controls', may: ['bar-math', 'words'], packages: ['svelte', 'svelte/*'] },
   page: {
     path: 'components/page',
     may: ['islands', 'scripts', 'controls', 'bar-math', 'curriculum', 'search', 'words', 'styles'],

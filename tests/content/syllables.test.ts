@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { answerIn, answerOf, answersTaken, answerText, choiceIn, missesOf } from '../../src/curriculum/index.ts';
 import { beatsApart, plainAnswer, strangersIn, textIn } from '../../src/curriculum/index.ts';
-import { answerCount, COUNT, countAtFirst } from '../../src/bar-math/count.ts';
 import { offered } from '../../components/lesson/choices.ts';
 import { describe as inWords } from '../../src/words/describe.ts';
 import { questionBar } from '../helpers/questions.ts';
+import { atSchool } from '../helpers/at-school.ts';
 
 const SEVENS = questionBar('{>lR LL R}5 L');
 const { bars } = SEVENS.timeline;
@@ -81,10 +81,10 @@ describe('the place that bar math begins with', () => {
     ['1 ta te ta', '4 second ta'],
     ['1 ka di mi', '4 mi'],
     ['1 2 3 4 5 6', '4 a'],
-  ] as const)('is written in %s', (counting, count) => {
-    const props = { barWord: 'bar', counting, named: [] } as const;
-    expect(answerCount(countAtFirst(counting), props).place).toEqual({ count, slot: '16', tick: '75600' });
+  ] as const)('is written in %s', async (counting, count) => {
+    const { answerCount, COUNT } = await atSchool({ counting }, () => import('../../src/bar-math/count.ts'));
+    expect(answerCount(COUNT).place).toEqual({ count, slot: '16', tick: '75600' });
     // A link from a school that counts 1 e & a, and the text of the lessons.
-    expect(answerCount(COUNT, props).place).toMatchObject({ slot: '16' });
+    expect(answerCount({ ...COUNT, at: '4 a' }).place).toMatchObject({ slot: '16' });
   });
 });

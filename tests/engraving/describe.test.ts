@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { describe as inWords } from '../../src/words/describe.ts';
+import { atSchool } from '../helpers/at-school.ts';
 import { CASES, rudimentCases } from './cases.ts';
 
 const said = (name: string) => inWords(CASES[name]().timeline, { names: CASES[name]().options.names });
@@ -30,9 +31,10 @@ it('leads by the hand of the primary, even where its grace note is written out',
   expect(said('openedOn').label).toContain('right hand leads');
 });
 
-it('says measure where the school does', () => {
+it('says measure where the school does', async () => {
   const { timeline } = CASES.silentBar();
-  const { label, reading } = inWords(timeline, { barWord: 'measure' });
+  const words = await atSchool({ barWord: 'measure' }, () => import('../../src/words/describe.ts'));
+  const { label, reading } = words.describe(timeline);
   expect(label).toMatch(/^Three measures of 4\/4/);
   expect(reading).toContain('Measure 2: silence.');
 });

@@ -3,7 +3,7 @@ import { gradePuzzle, PUZZLE_KINDS, solutionOf, type Puzzle } from '../../src/co
 import { answerSays, cardSays, puzzleRightSays, puzzleWrongSays } from '../../src/words/index.ts';
 import { everyPuzzle } from '../core/puzzle/seeds.ts';
 
-const saying = { barWord: 'bar' as const, nameOf: (cell: string) => cell.replaceAll('-', ' ') };
+const saying = { nameOf: (cell: string) => cell.replaceAll('-', ' ') };
 const UP_TO = process.env.LONG ? 6000 : 250;
 
 /** Every text of a puzzle that stands on its card as something to play. */

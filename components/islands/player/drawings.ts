@@ -13,7 +13,7 @@ export async function draw(timeline: Timeline, { staff, counts, names }: PlayerP
 }
 
 /** The score in words, for another lead. */
-export async function reread(timeline: Timeline, { names, barWord, counts }: PlayerProps) {
+export async function reread(timeline: Timeline, { names, counts }: PlayerProps) {
   const { describe } = await loadAgain(() => import('../../../src/words/describe.ts'));
-  return describe(timeline, { names, barWord, ...(counts && { counts: counts as CountSystem }) });
+  return describe(timeline, { names, ...(counts && { counts: counts as CountSystem }) });
 }

@@ -1,5 +1,4 @@
 import type { Lead } from '../../../src/core/index.ts';
-import type { BarWord } from '../../../src/words/labels.ts';
 
 /** What a player is handed by the page: plain JSON. */
 export interface PlayerProps {
@@ -27,7 +26,6 @@ export interface PlayerProps {
   staff?: 'pad' | 'kit' | 'auto' | undefined;
   /** What is played, for those who hear the button without seeing the notes. */
   barLabel?: string | undefined;
-  barWord?: BarWord | undefined;
 }
 
 /** Slowest and fastest beat, a minute. */

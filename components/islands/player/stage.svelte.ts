@@ -1,7 +1,7 @@
 /** What one player shows: light and playhead, the letters of the lead, bars that are drawn on request. */
 import { untrack } from 'svelte';
 import type { Position } from '../../../src/audio/index.ts';
-import { playerLabels } from '../../../src/words/player.ts';
+import { PLAYER_LABELS as labels } from '../../../src/words/player.ts';
 import type { Session } from './session.svelte.ts';
 
 /** A drawing that takes no longer than this needs no words. */
@@ -12,7 +12,6 @@ export type Stage = ReturnType<typeof createStage>;
 
 /** Prepares the stage of a session; `join` finds the figure once the player is in its place. */
 export function createStage(session: Session) {
-  const labels = playerLabels(session.props.barWord);
   let root = $state.raw<Element | undefined>();
   /** Counts the drawings, so that light, letters and heights know of a new one. */
   let drawn = $state.raw(0);

@@ -7,7 +7,6 @@ import {
   readPhrase,
   slotsIn,
   stickingOf,
-  type CountSystem,
   type Heard,
   type LayPuzzle,
   type Puzzle,
@@ -17,6 +16,7 @@ import {
 } from '../../../src/core/index.ts';
 import type { RulerCell, RulerDrawing, RulerKind } from '../../../src/bar-math/ruler.ts';
 import { marksOf } from '../../../src/bar-math/marks.ts';
+import { COUNTING } from '../../../src/words/site.ts';
 
 /** A name by the id of a cell. */
 export type NameOf = (cell: string) => string;
@@ -26,20 +26,24 @@ export const cellsDrawn = (cells: readonly PuzzleCell[], nameOf: NameOf, kind: R
   cells.map((cell) => ({ slots: cell.slots, kind, name: nameOf(cell.id), marks: marksOf(stickingOf([cell])) }));
 
 /** The ruler of a puzzle with nothing on it. */
-export function emptyRuler(puzzle: Puzzle, system?: CountSystem): RulerDrawing {
+export function emptyRuler(puzzle: Puzzle): RulerDrawing {
   const { meter, grid, slots, barSlots } = puzzle;
-  return { counts: countSyllables(meter, grid, system), grid, bars: puzzle.kind === 'resolves' ? 1 : slots / barSlots };
+  return {
+    counts: countSyllables(meter, grid, COUNTING),
+    grid,
+    bars: puzzle.kind === 'resolves' ? 1 : slots / barSlots,
+  };
 }
 
 /** What is laid, between what is fixed; what is left is dashed, with its words. */
 export function layRuler(
   puzzle: LayPuzzle,
   laid: readonly PuzzleCell[],
-  says: { nameOf: NameOf; left: string; system?: CountSystem | undefined },
+  says: { nameOf: NameOf; left: string },
 ): RulerDrawing {
   const left = puzzle.gap - slotsIn(laid);
   return {
-    ...emptyRuler(puzzle, says.system),
+    ...emptyRuler(puzzle),
     cells: [
       ...cellsDrawn(puzzle.before, says.nameOf, 'given'),
       ...cellsDrawn(laid, says.nameOf),
@@ -54,9 +58,9 @@ export const strokesDrawn = (strokes: readonly string[]): RulerCell[] =>
   strokes.map((text) => ({ slots: 1, kind: 'bare', marks: marksOf(stickingOf([{ id: text, text, slots: 1 }])) }));
 
 /** The cells of a bar that is asked about, once it has been answered. */
-export function startRuler(puzzle: StartPuzzle, nameOf: NameOf, system?: CountSystem): RulerDrawing {
+export function startRuler(puzzle: StartPuzzle, nameOf: NameOf): RulerDrawing {
   const { pickup, barSlots, slots } = puzzle;
-  const empty = emptyRuler(puzzle, system);
+  const empty = emptyRuler(puzzle);
   const cells = cellsDrawn(puzzle.cells, nameOf, 'given');
   cells[puzzle.ask] = { ...cells[puzzle.ask], kind: 'cell' };
   if (!pickup) return { ...empty, cells };
@@ -65,9 +69,9 @@ export function startRuler(puzzle: StartPuzzle, nameOf: NameOf, system?: CountSy
 }
 
 /** So many bars of one cell over and over. */
-export function roundsRuler(puzzle: Puzzle & { kind: 'resolves' }, nameOf: NameOf, system?: CountSystem): RulerDrawing {
+export function roundsRuler(puzzle: Puzzle & { kind: 'resolves' }, nameOf: NameOf): RulerDrawing {
   const cells = Array.from({ length: puzzle.cells }, () => puzzle.cell);
-  return { ...emptyRuler(puzzle, system), bars: puzzle.bars, cells: cellsDrawn(cells, nameOf) };
+  return { ...emptyRuler(puzzle), bars: puzzle.bars, cells: cellsDrawn(cells, nameOf) };
 }
 
 /** What is fixed and what is laid between, with silence for what is left; nothing where there would be silence alone. */

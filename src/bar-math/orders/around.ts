@@ -18,7 +18,7 @@ import {
   swapSays,
 } from '../../words/bar-math-orders.ts';
 import type { Reading } from '../read.ts';
-import type { Inputs, SumProps } from '../types.ts';
+import type { Inputs } from '../types.ts';
 import { namesOf, type Problem } from './problem.ts';
 
 /** One of a list of orders. */
@@ -82,7 +82,7 @@ export function keptIn(inputs: Inputs, read: Reading, count: bigint): string[] {
 }
 
 /** The kept orders in a row in which each is a small change from the last; the first stays the first. */
-export function pathOf(numbers: readonly string[], all: Arrangements, problem: Problem, props: SumProps): OrderList {
+export function pathOf(numbers: readonly string[], all: Arrangements, problem: Problem): OrderList {
   const orders = numbers.map((number) => all.at(BigInt(number) - 1n));
   const cellsIn = (order: readonly string[]): string => [...order].sort().join();
   const alike = orders.filter((order) => cellsIn(order) === cellsIn(orders[0]));
@@ -90,7 +90,7 @@ export function pathOf(numbers: readonly string[], all: Arrangements, problem: P
   const path = practicePath(alike);
   const rows = path.map((order, i) => ({ ...rowOf(order, all, problem), ...stepTo(path[i - 1], order, all, problem) }));
   const apart = others.map((order) => ({ ...rowOf(order, all, problem), why: stepSays(-1) }));
-  return { says: keptSays(orders.length, apart.length, props.barWord), rows: [...rows, ...apart] };
+  return { says: keptSays(orders.length, apart.length), rows: [...rows, ...apart] };
 }
 
 function rowOf(order: readonly string[], all: Arrangements, problem: Problem): OrderRow {

@@ -20,7 +20,7 @@ export function laid(ids: readonly string[], problem: Problem, label: string, pr
   };
   const cells = order.flatMap((figure, i) => cellsOfOne(figure, phrase?.cells[i]?.mirrored ?? false));
   return {
-    ruler: { label, counts: countsOf(rulerSaid(meter, grid, bars, props)), grid, bars, cells },
+    ruler: { label, counts: countsOf(rulerSaid(meter, grid, bars)), grid, bars, cells },
     ...(phrase ? { play: { timeline: perform(phrase), meter, slotTicks: slotTicks(meter, grid) } } : {}),
   };
 }

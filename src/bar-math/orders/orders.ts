@@ -57,7 +57,7 @@ export function answerOrders(inputs: Inputs, props: SumProps, states?: number): 
     return answered(inputs, read, problem, props, states ?? AT_ALL.states);
   } catch (error) {
     if (states !== undefined || !(error instanceof TooLarge)) throw error;
-    return { says: '', faults: { cells: { says: tooManySays(AT_ALL.states, props.barWord) } } };
+    return { says: '', faults: { cells: { says: tooManySays(AT_ALL.states) } } };
   }
 }
 
@@ -65,7 +65,7 @@ function answered(inputs: Inputs, read: Reading, problem: Problem, props: SumPro
   const all = countedUpTo(states, problem);
   const { faults } = read;
   if (all.count === 0n) return { says: noOrderSays(reasonIn(all, states)), faults, count: 0n };
-  const says = ordersSay(all.count, problem.bars, isRuled(problem.request.rules), props.barWord);
+  const says = ordersSay(all.count, problem.bars, isRuled(problem.request.rules));
   const number = orderIn(inputs, read, all.count);
   const kept = keptIn(inputs, read, all.count);
   const found: OrdersAnswer = {
@@ -73,7 +73,7 @@ function answered(inputs: Inputs, read: Reading, problem: Problem, props: SumPro
     faults,
     count: all.count,
     loops: loopsOf(all, problem, states),
-    kept: pathOf(kept, all, problem, props),
+    kept: pathOf(kept, all, problem),
   };
   return number === undefined ? found : { ...found, ...shown(number, all, problem, props) };
 }

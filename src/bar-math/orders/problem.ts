@@ -38,7 +38,7 @@ export function readProblem(inputs: Inputs, read: Reading, props: SumProps): Pro
   const known = figures.filter((figure) => figure !== undefined);
   if (known.length < figures.length) return undefined;
   const barSlots = slotsOf(meter, grid);
-  const rules = rulesOf(inputs, read, { rows: rows.length, bars, meter, grid, barSlots }, props);
+  const rules = rulesOf(inputs, read, { rows: rows.length, bars, meter, grid, barSlots });
   if (Object.keys(read.faults).some((field) => field !== 'order' && field !== 'kept')) return undefined;
   const cells = known.map(({ slots, sticking }, i) => ({ id: String(i), slots, sticking, ...timesOf(uses[i]) }));
   return { figures: known, request: { cells, slots: bars * barSlots, barSlots, rules }, bars, meter, grid };

@@ -2,8 +2,9 @@
 import { slotsOfCounts } from '../../core/index.ts';
 import type { ArrangeRules, Grid, Lead, MeterText } from '../../core/index.ts';
 import { apartSays, joinsFault, leadFault, rulesSay } from '../../words/bar-math-orders.ts';
+import { COUNTING } from '../../words/site.ts';
 import type { Reading } from '../read.ts';
-import type { Inputs, SumProps } from '../types.ts';
+import type { Inputs } from '../types.ts';
 
 /** The fields of the rules, as the address has them. */
 export const RULE_FIELDS = [
@@ -67,10 +68,10 @@ export function withoutRow(inputs: Inputs, row: number): Inputs {
 }
 
 /** The rules that are set. Counts hold in every bar; the last stroke is the last bar's. */
-export function rulesOf(inputs: Inputs, read: Reading, ground: Ground, { counting }: SumProps): ArrangeRules {
+export function rulesOf(inputs: Inputs, read: Reading, ground: Ground): ArrangeRules {
   const { bars, barSlots, meter, grid } = ground;
   const counts = (field: string): number[] =>
-    read.take(field, 'slots', slotsOfCounts(meter, grid, inputs[field] ?? '', counting)) ?? [];
+    read.take(field, 'slots', slotsOfCounts(meter, grid, inputs[field] ?? '', COUNTING)) ?? [];
   const everyBar = (slots: number[]) =>
     Array.from({ length: bars }, (_, bar) => slots.map((slot) => slot + bar * barSlots)).flat();
   const [accents, quiet, [end]] = [counts('accents'), counts('quiet'), counts('end')];

@@ -1,0 +1,30 @@
+/**
+ * What the school has set, as constants of the build: `src/build/school.ts` reads content/site.yaml and puts them in the place
+ * of the names that begin with two underscores. Where nothing is built, in tests and in plain Node, the defaults hold.
+ */
+import type { CountSystem } from '../core/index.ts';
+
+/** The trade has two words for it; a school picks one. */
+export type BarWord = 'bar' | 'measure';
+
+/** What the school calls a bar. */
+export const BAR_WORD: BarWord = typeof __BAR_WORD__ === 'undefined' ? 'bar' : __BAR_WORD__;
+
+/** The syllables in which the school counts. */
+export const COUNTING: CountSystem = typeof __COUNTING__ === 'undefined' ? '1 e & a' : __COUNTING__;
+
+/** The name of the site, in every page's title. */
+export const SITE_NAME: string = typeof __SITE_NAME__ === 'undefined' ? 'Drum course' : __SITE_NAME__;
+
+/** The name of the school. */
+export const SCHOOL: string = typeof __SCHOOL__ === 'undefined' ? 'Music school' : __SCHOOL__;
+
+/** The language of the course text, as HTML names it. */
+export const LANGUAGE: string = typeof __LANGUAGE__ === 'undefined' ? 'en' : __LANGUAGE__;
+
+/** Whom to ask, in a sentence. */
+export const CONTACT: string =
+  typeof __CONTACT__ === 'undefined' ? 'Questions about a lesson? Ask your teacher.' : __CONTACT__;
+
+/** Whether the school has colors of its own. */
+export const OWN_COLORS: boolean = typeof __OWN_COLORS__ === 'undefined' ? false : __OWN_COLORS__;
