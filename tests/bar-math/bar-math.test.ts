@@ -145,20 +145,20 @@ describe('what count is it', () => {
     { as: 'slot', at: '16' },
     { as: 'tick', at: '75600' },
   ])('%j is one place', (change) => {
-    const { place, says } = answerCount({ ...COUNT, ...change }, props);
+    const { place, says } = answerCount({ ...COUNT, ...change });
     expect(place).toEqual({ count: '4 a', slot: '16', tick: '75600' });
     expect(says).toContain('the last is on the e of 2 in bar 2, and the next stroke comes on the & of 2 in bar 2.');
   });
 
   it('says between which slots a tick lies', () => {
-    const { faults } = answerCount({ ...COUNT, as: 'tick', at: '75601' }, props);
+    const { faults } = answerCount({ ...COUNT, as: 'tick', at: '75601' });
     expect(faults.at.says).toBe('No sixteenth starts there: it is 1 tick after the sixteenth at 75600.');
   });
 });
 
 describe('how fast is that', () => {
   it('keeps turns and rebounds apart', () => {
-    const { says, more } = answerSpeed({ ...SPEED, way: 'diddles' }, props);
+    const { says, more } = answerSpeed({ ...SPEED, way: 'diddles' });
     expect(says).toBe(
       'Sixteenths at 120 with a diddle in each: each hand turns 4 times a second and plays 8 strokes; the rebound comes 62.5 ms after the first.',
     );
@@ -166,7 +166,7 @@ describe('how fast is that', () => {
   });
 
   it('knows that a flam is never wider than half the slot before it', () => {
-    expect(answerSpeed({ ...SPEED, flam: '80' }, props).more?.[1]).toContain('64 % of the sixteenth: more than half');
+    expect(answerSpeed({ ...SPEED, flam: '80' }).more?.[1]).toContain('64 % of the sixteenth: more than half');
   });
 });
 
@@ -196,20 +196,20 @@ describe('how many orders', () => {
 
 describe('even spreads and two against each other', () => {
   it('say where they fall', () => {
-    expect(answerSpread(SPREAD, props).says).toBe('Three accents in eight, as even as can be: 3 3 2, on 1, 2 & and 4.');
-    expect(answerAgainst(AGAINST, props)).toMatchObject({
+    expect(answerSpread(SPREAD).says).toBe('Three accents in eight, as even as can be: 3 3 2, on 1, 2 & and 4.');
+    expect(answerAgainst(AGAINST)).toMatchObject({
       says: 'Four against three takes twelve slots: the right hand plays every third, the left every fourth, and they meet on 1 alone.',
       sticking: 'R+L - - R L - R - L R - -',
     });
   });
 
   it('say what no bar can hold', () => {
-    expect(answerSpread({ ...SPREAD, slots: '17' }, props).faults.slots.says).toContain('Seventeen slots make no bar');
-    expect(answerAgainst({ right: '9', left: '10' }, props).says).toContain('cannot be written here');
+    expect(answerSpread({ ...SPREAD, slots: '17' }).faults.slots.says).toContain('Seventeen slots make no bar');
+    expect(answerAgainst({ right: '9', left: '10' }).says).toContain('cannot be written here');
   });
 
   it('go on hand to hand after an odd bar', () => {
-    const { play, ruler } = answerSpread({ ...SPREAD, slots: '7' }, props);
+    const { play, ruler } = answerSpread({ ...SPREAD, slots: '7' });
     const limbs = play!.timeline.strokes.map(({ limb }) => limb);
     expect(ruler?.bars).toBe(2);
     expect(limbs).toEqual([...'RLRLRLRLRLRLRL']);
