@@ -1,7 +1,9 @@
 import { isGrid, readMeter, type Grid, type MeterText } from '../core/index.ts';
-import { beatsApart, exercisesIn, wordsIn } from '../curriculum/index.ts';
+import { beatsApart } from '../curriculum/index.ts';
 import { COUNTING, countsApart } from '../words/index.ts';
+import { wordBar } from './bars.ts';
 import { getExercises } from './collections.ts';
+import { lessonWords } from './lesson-words.ts';
 import type { LessonEntry } from './lessons.ts';
 import { bothNamesInLesson } from './names.ts';
 
@@ -16,17 +18,12 @@ interface Ruler {
   grid: Grid;
 }
 
-const HEADS = /\[([\d+]+\/\d+):(\d)\]/g;
-
 /** The rulers of a lesson's bars and exercises, its own first. */
-async function rulersOf({ data, body = '' }: LessonEntry): Promise<Ruler[]> {
-  const bars = wordsIn(body, 'Bar', 'Counts').flatMap(({ attributes: { meter, grid, sticking } }) => [
-    { meter: String(meter ?? data.meter), grid: Number(grid ?? data.grid) },
-    ...[...String(sticking ?? '').matchAll(HEADS)].map(([, of, slots]) => ({ meter: of, grid: Number(slots) })),
-  ]);
-  const shown = new Set(exercisesIn(body));
-  const exercises = (await getExercises()).filter(({ id }) => shown.has(id)).map((exercise) => exercise.data);
-  return [data, ...bars, ...exercises].filter(isRuler);
+async function rulersOf(lesson: LessonEntry): Promise<Ruler[]> {
+  const { bars, counts, exercises } = lessonWords(lesson);
+  const laid = await Promise.all(bars.map((bar) => wordBar(bar, lesson.id)));
+  const shown = (await getExercises()).filter(({ id }) => exercises.includes(id)).map((exercise) => exercise.data);
+  return [lesson.data, ...laid.flatMap(({ timeline }) => timeline.bars), ...counts, ...shown].filter(isRuler);
 }
 
 function isRuler(ruler: Partial<Ruler>): ruler is Ruler {

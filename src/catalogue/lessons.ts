@@ -1,12 +1,6 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
-import {
-  arrange,
-  exercisesIn,
-  neighbours,
-  withoutHidden,
-  type PlacedLesson,
-  type PlacedPart,
-} from '../curriculum/index.ts';
+import { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from '../curriculum/index.ts';
+import { lessonWords } from './lesson-words.ts';
 import { once } from './once.ts';
 import { said } from './said.ts';
 import { getCourse, getSite } from './site.ts';
@@ -93,7 +87,7 @@ export async function lessonNeighbours(id: string): Promise<{ previous?: LessonE
 const lessonsByExercise = once(async () => {
   const found = new Map<string, LessonEntry[]>();
   for (const lesson of await shownLessons())
-    for (const id of new Set(exercisesIn(lesson.body ?? ''))) found.set(id, [...(found.get(id) ?? []), lesson]);
+    for (const id of new Set(lessonWords(lesson).exercises)) found.set(id, [...(found.get(id) ?? []), lesson]);
   return found;
 });
 

@@ -1,5 +1,6 @@
-import { barsIn, cellIds, exercisesIn } from '../curriculum/index.ts';
+import { cellIds } from '../curriculum/index.ts';
 import { getExercises, getNamedCells, type ExerciseEntry, type NamedCell } from './collections.ts';
+import { lessonWords } from './lesson-words.ts';
 import type { LessonEntry } from './lessons.ts';
 
 /** The cells of an exercise, each once. */
@@ -13,14 +14,13 @@ export const bothNames = (cells: readonly NamedCell[]): string[] =>
   cells.flatMap(({ name, elsewhere }) => (elsewhere ? [name, elsewhere] : []));
 
 /** Both names of each cell of a lesson, in its bars and in its exercises, that the school calls something else. */
-export async function bothNamesInLesson({ body = '' }: LessonEntry): Promise<string[]> {
+export async function bothNamesInLesson(lesson: LessonEntry): Promise<string[]> {
   const cells = await getNamedCells();
   if (![...cells.values()].some(({ elsewhere }) => elsewhere)) return [];
-  const exercises = new Set(exercisesIn(body));
-  const bars = barsIn(body);
+  const { bars, exercises } = lessonWords(lesson);
   const used = new Set([
     ...bars.flatMap((bar) => cellIds(bar.cells ?? '')),
-    ...(await getExercises()).filter(({ id }) => exercises.has(id)).flatMap(({ data }) => data.cells ?? []),
+    ...(await getExercises()).filter(({ id }) => exercises.includes(id)).flatMap(({ data }) => data.cells ?? []),
   ]);
   const names = new Set(bars.map(({ name }) => name));
   return bothNames(

@@ -1,5 +1,6 @@
 import { exerciseFacts, ladders, type ExerciseFacts } from '../curriculum/index.ts';
 import { getCells, getExercises, type ExerciseEntry } from './collections.ts';
+import { lessonWords } from './lesson-words.ts';
 import { once } from './once.ts';
 import {
   getLessons,
@@ -32,7 +33,7 @@ const getLadders = async (): Promise<PartLadders[]> =>
 const allLadders = once(async (): Promise<PartLadders[]> => {
   const [parts, lessons, exercises] = await Promise.all([getParts(), getLessons(), getExercises()]);
   const rungs = ladders(
-    lessons.map(({ data, body }) => ({ id: data.id, body: body ?? '' })),
+    lessons.map((lesson) => ({ id: lesson.data.id, shown: lessonWords(lesson).exercises })),
     exercises.map(({ id, data }) => ({ id, tags: data.tags })),
   );
   const entryOf = new Map(exercises.map((entry) => [entry.id, entry]));

@@ -3,11 +3,11 @@ import {
   barOfAttributes,
   barOfExercise,
   barOfRudiment,
-  barsIn,
   type BarSpec,
   type CellLookup,
 } from '../curriculum/index.ts';
 import { getCells, getExercises, getNamedCells, getRudiments, type ExerciseEntry } from './collections.ts';
+import { lessonWords } from './lesson-words.ts';
 import { getLessons, partsOfExercises } from './lessons.ts';
 
 /** A bar as cells in order; one that is not made of cells is a cell without a name. */
@@ -97,6 +97,6 @@ async function lessonBars(cellOf: CellLookup): Promise<WithBars[]> {
     title: data.title,
     part: data.part,
     rudiments: data.rudiments,
-    bars: barsIn(body ?? '').map((bar) => barWith(barOfAttributes(bar), cellOf)),
+    bars: lessonWords({ body }).bars.map((bar) => barWith(barOfAttributes(bar), cellOf)),
   }));
 }

@@ -53,10 +53,9 @@ export {
 } from './bars.ts';
 export { plainAnswer } from './plain-answer.ts';
 export { exerciseFacts, INGREDIENTS, PLAYED_BY, type ExerciseFacts, type FactSource } from './exercise-facts.ts';
-export { exercisesIn, ladders } from './ladders.ts';
+export { ladders } from './ladders.ts';
 export { ALPHABET } from './alphabet.ts';
 export { barBefore, sourceOf, specimens, type Specimen, type SpecimenWord } from './specimens.ts';
 export { LADDER_STEP, ladderTempos, roundsAStep, RUDIMENT_TEMPO } from './ladder.ts';
 export { madeOf, partsOf } from './rudiment-parts.ts';
 export { soughtIn } from './rudiment-found.ts';
-export { barsIn, wordsIn } from './words-in.ts';

@@ -1,10 +1,8 @@
-import { wordsIn } from './words-in.ts';
-
 /** As much of a lesson as tells which exercises it holds. */
 export interface LadderLesson {
   id: string;
-  /** Its text, as it is written. */
-  body: string;
+  /** Ids of those its text shows, in order. */
+  shown: readonly string[];
 }
 
 /** As much of an exercise as tells which lesson it belongs to. */
@@ -22,13 +20,13 @@ const FIRST = 'first';
  * the empty id.
  *
  * @example
- * ladders([{ id: 'one', body: '<Exercise id="b" />' }], [{ id: 'a', tags: ['one'] }, { id: 'b', tags: [] }])
+ * ladders([{ id: 'one', shown: ['b'] }], [{ id: 'a', tags: ['one'] }, { id: 'b', tags: [] }])
  * // Map { 'one' → ['b', 'a'], '' → [] }
  */
 export function ladders(lessons: readonly LadderLesson[], exercises: readonly LadderExercise[]): Map<string, string[]> {
   const left = new Map(exercises.map((exercise) => [exercise.id, exercise]));
   const take = (ids: readonly string[]) => ids.filter((id) => left.delete(id));
-  const shown = lessons.map(({ body }) => take(exercisesIn(body)));
+  const shown = lessons.map((lesson) => take(lesson.shown));
   const rungs = lessons.map(({ id }, at): [string, string[]] => {
     const tagged = [...left.values()].filter(({ tags }) => tags.includes(id));
     const [first, later] = [true, false].map((is) => tagged.filter(({ tags }) => tags.includes(FIRST) === is));
@@ -36,13 +34,5 @@ export function ladders(lessons: readonly LadderLesson[], exercises: readonly La
   });
   return new Map([...rungs, ['', [...left.keys()]]]);
 }
-
-/**
- * The exercises a lesson's text shows, by their ids and in order.
- *
- * @example exercisesIn('<Exercise id="b" />') // ['b']
- */
-export const exercisesIn = (body: string): string[] =>
-  wordsIn(body, 'Exercise').map(({ attributes }) => String(attributes.id));
 
 const idsOf = (exercises: readonly LadderExercise[]): string[] => exercises.map(({ id }) => id);

@@ -5,8 +5,8 @@ const exercise = (id: string, ...tags: string[]) => ({ id, tags });
 
 test('a lesson has its exercises in the order of its text, and those that only name it around them', () => {
   const lessons = [
-    { id: 'singles', body: 'Text <Exercise id="slow" /> and <Exercise lead="left"\n id="fast" />.' },
-    { id: 'doubles', body: '<Exercise id="pairs" />' },
+    { id: 'singles', shown: ['slow', 'fast'] },
+    { id: 'doubles', shown: ['pairs'] },
   ];
   const all = [
     exercise('fast', 'singles'),
@@ -25,9 +25,9 @@ test('a lesson has its exercises in the order of its text, and those that only n
 
 test('an exercise stands once: where it is shown first, whatever its tags say', () => {
   const lessons = [
-    { id: 'a', body: '' },
-    { id: 'b', body: '<Exercise id="x" />' },
-    { id: 'c', body: '<Exercise id="x" /><Exercise id="unknown" />' },
+    { id: 'a', shown: [] },
+    { id: 'b', shown: ['x'] },
+    { id: 'c', shown: ['x', 'unknown'] },
   ];
   expect([...ladders(lessons, [exercise('x', 'a', 'c')])]).toEqual([
     ['a', []],
