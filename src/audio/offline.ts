@@ -1,14 +1,23 @@
 import type { Seconds } from '../core/index.ts';
-import { Conductor } from './conductor/conductor.ts';
-import { Bank, type Renderer } from './stage/bank.ts';
-import { openGraph } from './stage/graph.ts';
-import { pageRenderer } from './stage/page-renderer.ts';
-import { voicesFor } from './stage/stage.ts';
-import { Striker } from './stage/striker.ts';
+import { Scheduler } from './scheduler/scheduler.ts';
+import { SampleBank, type Renderer } from './engine/sample-bank.ts';
+import { openGraph } from './engine/graph.ts';
+import { voicesFor } from './engine/sequencer.ts';
+import { Sampler } from './engine/sampler.ts';
 import type { PlayRequest } from './types.ts';
+import { renderRoom, renderVoice, variantsOf } from './voices/index.ts';
 
-/** Sounds are ordered this far ahead at each change, as on the page. */
+/** Notes are scheduled this far ahead at each change, as on the page. */
 const AHEAD: Seconds = 1.5;
+
+/** Renders where it is called, for rendering offline: there nobody waits for the page. */
+export function pageRenderer(sampleRate: number): Renderer {
+  return {
+    voice: async (name) => Array.from({ length: variantsOf(name) }, (_, take) => renderVoice(name, sampleRate, take)),
+    room: async () => renderRoom(sampleRate),
+    dispose: () => undefined,
+  };
+}
 
 /** How a request is rendered. */
 export interface OfflineOptions {
@@ -24,25 +33,25 @@ export interface OfflineOptions {
 }
 
 /**
- * What a visitor would hear, as a buffer: the same plan, conductor and graph as on the page, with a clock that is set by
+ * What a visitor would hear, as a buffer: the same sequence, scheduler and graph as on the page, with a clock that is set by
  * hand. The first sound, be it a grace note, comes after 0.2 s.
  */
 export async function renderOffline(request: PlayRequest, options: OfflineOptions): Promise<AudioBuffer> {
   const { seconds, sampleRate, changes = [], room = true } = options;
   const context = new OfflineAudioContext(2, Math.ceil(seconds * sampleRate), sampleRate);
-  const bank = new Bank(context, options.renderer ?? pageRenderer(sampleRate));
+  const bank = new SampleBank(context, options.renderer ?? pageRenderer(sampleRate));
   await bank.load([request, ...changes.map((change) => change.request)].flatMap(voicesFor));
   const graph = openGraph(context);
-  if (room) graph.furnish(await bank.room());
-  const striker = new Striker(context, graph, bank);
+  if (room) graph.addRoom(await bank.room());
+  const sampler = new Sampler(context, graph, bank);
   let now: Seconds = 0;
-  const conductor = new Conductor({ now: () => now, strike: (...sound) => striker.strike(...sound) });
-  conductor.start(request);
+  const scheduler = new Scheduler({ now: () => now, trigger: (...note) => sampler.trigger(...note) });
+  scheduler.start(request);
   for (const change of changes) {
-    conductor.pump(change.at - now + AHEAD);
+    scheduler.scheduleAhead(change.at - now + AHEAD);
     now = change.at;
-    conductor.change(change.request);
+    scheduler.change(change.request);
   }
-  conductor.pump(seconds - now);
+  scheduler.scheduleAhead(seconds - now);
   return context.startRendering();
 }

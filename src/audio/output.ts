@@ -1,27 +1,27 @@
 import type { Milliseconds } from '../core/index.ts';
 import { loadAgain } from './load-again.ts';
-import type { Stage } from './stage/stage.ts';
+import type { Sequencer } from './engine/sequencer.ts';
 
 /** A last stroke rings on for so long; a drummer who starts again at once does not wait for the loudspeaker. */
 const REST_MS: Milliseconds = 4000;
 
-type OpenStage = (context: AudioContext) => Promise<Stage>;
+type OpenSequencer = (context: AudioContext) => Promise<Sequencer>;
 
-const openStage: OpenStage = async (context) => {
-  const opener = await loadAgain(() => import('./stage/open.ts'));
+const openSequencer: OpenSequencer = async (context) => {
+  const engine = await loadAgain(() => import('./engine/sequencer.ts'));
   if (context.state === 'closed') throw new Error('the context was closed meanwhile');
-  return opener.openStage(context);
+  return engine.openSequencer(context);
 };
 
 /** The audio output of a page: one context, and what plays on it, for all its players. */
 export class AudioOutput {
-  readonly #openStage: OpenStage;
+  readonly #openSequencer: OpenSequencer;
   #context?: AudioContext | undefined;
-  #stage?: Promise<Stage> | undefined;
+  #sequencer?: Promise<Sequencer> | undefined;
   #resting?: ReturnType<typeof setTimeout>;
 
-  constructor(open: OpenStage = openStage) {
-    this.#openStage = open;
+  constructor(open: OpenSequencer = openSequencer) {
+    this.#openSequencer = open;
   }
 
   /** The context, opened or woken up; to be called inside a press. Throws where the browser gives none. */
@@ -36,13 +36,13 @@ export class AudioOutput {
   }
 
   /** What plays on the context, loaded when it is first wanted; rejects, and can be tried again, where loading fails. */
-  stage(): Promise<Stage> {
+  sequencer(): Promise<Sequencer> {
     const context = this.open();
-    const stage = (this.#stage ??= this.#openStage(context));
-    stage.catch(() => {
-      if (this.#stage === stage) this.#stage = undefined;
+    const sequencer = (this.#sequencer ??= this.#openSequencer(context));
+    sequencer.catch(() => {
+      if (this.#sequencer === sequencer) this.#sequencer = undefined;
     });
-    return stage;
+    return sequencer;
   }
 
   /** Lets the loudspeaker go to sleep if nobody wants it again soon. */
@@ -54,10 +54,10 @@ export class AudioOutput {
   /** Gives up the context and all that was made for it, so that the next press begins with a new one. */
   close(): void {
     clearTimeout(this.#resting);
-    const [context, stage] = [this.#context, this.#stage];
+    const [context, sequencer] = [this.#context, this.#sequencer];
     this.#context = undefined;
-    this.#stage = undefined;
-    stage?.then((opened) => opened.dispose()).catch(() => undefined);
+    this.#sequencer = undefined;
+    sequencer?.then((opened) => opened.dispose()).catch(() => undefined);
     if (context && context.state !== 'closed') context.close().catch(() => undefined);
   }
 }

@@ -1,6 +1,6 @@
 import { LoadError } from './load-again.ts';
 import { pageOutput, type AudioOutput } from './output.ts';
-import type { Stage } from './stage/stage.ts';
+import type { Sequencer } from './engine/sequencer.ts';
 import { watchStall } from './stall.ts';
 import type { Player, PlayerEvent, PlayerReason, PlayerState, PlayRequest, Position } from './types.ts';
 
@@ -29,8 +29,8 @@ class OutputPlayer implements Player {
   #take?: AbortController | undefined;
   /** What the take waits for, as the reason it would fail for. */
   #waiting: PlayerReason = 'failed';
-  /** The stage, from the moment it plays for this player. */
-  #stage?: Stage | undefined;
+  /** The sequencer, from the moment it plays for this player. */
+  #sequencer?: Sequencer | undefined;
 
   constructor(output: AudioOutput) {
     this.#output = output;
@@ -55,7 +55,7 @@ class OutputPlayer implements Player {
     const take = this.#take;
     if (!take) return;
     this.#request = request;
-    if (this.#stage) this.#follow(this.#stage, request).catch((error: unknown) => this.#fail(take, error));
+    if (this.#sequencer) this.#follow(this.#sequencer, request).catch((error: unknown) => this.#fail(take, error));
   }
 
   stop(): void {
@@ -63,7 +63,7 @@ class OutputPlayer implements Player {
   }
 
   position(): Position | undefined {
-    return this.#stage?.position();
+    return this.#sequencer?.position();
   }
 
   on(listener: Listener): () => void {
@@ -83,35 +83,35 @@ class OutputPlayer implements Player {
     const context = this.#output.open();
     this.#watch(context, signal);
     this.#waiting = 'loading';
-    const [stage, first] = await Promise.all([this.#output.stage(), wanted]);
+    const [sequencer, first] = await Promise.all([this.#output.sequencer(), wanted]);
     signal.throwIfAborted();
     this.#request ??= first;
     this.#waiting = 'sounds';
-    const request = await this.#prepared(stage, signal);
+    const request = await this.#prepared(sequencer, signal);
     this.#waiting = 'suspended';
     await running(context, signal);
     signal.throwIfAborted();
     this.#waiting = 'failed';
-    this.#stage = stage;
-    stage.begin(request, () => this.#leave('stopped'));
+    this.#sequencer = sequencer;
+    sequencer.start(request, () => this.#leave('stopped'));
     this.#enter('playing');
     // What was asked for while the context woke up.
     if (this.#request !== request) this.change(this.#request);
   }
 
   /** The request, once its sounds are there; if another one came meanwhile, that one. */
-  async #prepared(stage: Stage, signal: AbortSignal): Promise<PlayRequest> {
+  async #prepared(sequencer: Sequencer, signal: AbortSignal): Promise<PlayRequest> {
     const request = this.#request!;
-    await stage.prepare(request);
+    await sequencer.prepare(request);
     signal.throwIfAborted();
-    return this.#request === request ? request : this.#prepared(stage, signal);
+    return this.#request === request ? request : this.#prepared(sequencer, signal);
   }
 
-  async #follow(stage: Stage, request: PlayRequest): Promise<void> {
+  async #follow(sequencer: Sequencer, request: PlayRequest): Promise<void> {
     this.#waiting = 'sounds';
-    await stage.prepare(request);
+    await sequencer.prepare(request);
     this.#waiting = 'failed';
-    if (this.#stage === stage && this.#request === request) stage.change(request);
+    if (this.#sequencer === sequencer && this.#request === request) sequencer.change(request);
   }
 
   #watch(context: AudioContext, signal: AbortSignal): void {
@@ -128,14 +128,14 @@ class OutputPlayer implements Player {
 
   /** What moves on as long as all is well: the clock of what sounds, or what is waited for. */
   #mark(context: AudioContext): unknown {
-    if (this.#stage) return context.currentTime;
+    if (this.#sequencer) return context.currentTime;
     // Who makes the sounds watches that itself: there may be many of them.
     return this.#waiting === 'sounds' ? {} : this.#waiting;
   }
 
   /** A clock that stands still may go on; what does not even begin is given up. An interruption ends by itself. */
   #stall(stalled: boolean): void {
-    if (!this.#stage) this.#lose(this.#waiting);
+    if (!this.#sequencer) this.#lose(this.#waiting);
     else if (this.#state !== 'interrupted')
       this.#enter(stalled ? 'silent' : 'playing', stalled ? 'no-device' : undefined);
   }
@@ -143,13 +143,13 @@ class OutputPlayer implements Player {
   /** Follows the state of the context while playing: a call, another program, a headset taken off. */
   #obey(state: AudioContext['state']): void {
     if (state === 'closed') this.#lose('closed');
-    if (!this.#stage) return;
+    if (!this.#sequencer) return;
     if (state === 'running') this.#enter('playing');
     else this.#enter('interrupted', 'suspended');
   }
 
   #turnAway(context: AudioContext): void {
-    this.#stage?.order();
+    this.#sequencer?.scheduleAhead();
     if (document.visibilityState === 'visible' && this.#state === 'interrupted')
       context.resume().catch(() => undefined);
   }
@@ -179,8 +179,8 @@ class OutputPlayer implements Player {
     if (this.#take && this.#state === 'silent') this.#output.close();
     this.#take?.abort();
     this.#take = undefined;
-    this.#stage?.end();
-    this.#stage = undefined;
+    this.#sequencer?.stop();
+    this.#sequencer = undefined;
   }
 
   #enter(state: PlayerState, reason?: PlayerReason): void {

@@ -42,7 +42,7 @@ export interface Position {
   pass: number;
   /** From 1, in the timeline of its phase; 0 for the count-in and for a pickup. */
   bar: number;
-  /** Place in the timeline of its phase, between two whole ticks; below 0 in the count-in and in a pickup. */
+  /** TimedSlot in the timeline of its phase, between two whole ticks; below 0 in the count-in and in a pickup. */
   tick: Ticks;
   /** What is counted here: the syllable of the slot, in the count-in the number of the beat. */
   count: string;

@@ -1,6 +1,6 @@
 import { checkPhrase, perform, type PerformOptions } from '../../src/core/index.ts';
 import type { PlayRequest } from '../../src/audio/index.ts';
-import type { Hit } from '../../src/audio/plan/plan.ts';
+import type { NoteEvent } from '../../src/audio/sequence/sequence.ts';
 import { phraseOf } from '../helpers/phrases.ts';
 
 type Laid = Omit<Parameters<typeof phraseOf>[1] & object, never> & PerformOptions & { checked?: 1 | 2 | 4 };
@@ -23,10 +23,10 @@ export function requestOf(text: string, laid: Laid = {}, rest: Partial<PlayReque
   };
 }
 
-/** What a hit is, in a word: the limb, small for a grace note, or the rank of a click. */
-export function nameOf({ sound }: Hit): string {
-  if ('click' in sound) return sound.click;
-  return sound.stroke.kind === 'grace' ? sound.stroke.limb.toLowerCase() : sound.stroke.limb;
+/** What a event is, in a word: the limb, small for a grace note, or the rank of a click. */
+export function nameOf({ note }: NoteEvent): string {
+  if ('click' in note) return note.click;
+  return note.stroke.kind === 'grace' ? note.stroke.limb.toLowerCase() : note.stroke.limb;
 }
 
 /** Milliseconds, so that times compare as whole numbers. */

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { workerRenderer } from '../../src/audio/stage/worker-renderer.ts';
+import { workerRenderer } from '../../src/audio/engine/worker-renderer.ts';
 import { answerRequest, type SynthRequest } from '../../src/audio/voices/answer.ts';
 
 /** Workers in the order they were opened; one that is `lost` never loads, a `mute` one never answers. */

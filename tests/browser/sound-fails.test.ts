@@ -51,13 +51,13 @@ async function sabotage(page: Page, broken: Broken): Promise<void> {
 const mend = (page: Page) => page.evaluate(() => void (window.sabotage.broken = 'none'));
 
 /** A place of the site that plays: its button and its sentence. */
-interface Place {
+interface TimedSlot {
   name: string;
   path: string;
   find(page: Page): { go: Locator; status: Locator };
 }
 
-const PLAYER: Place = {
+const PLAYER: TimedSlot = {
   name: 'a player',
   path: 'exercises/flam-drag-slow/',
   find: (page) => {
@@ -66,7 +66,7 @@ const PLAYER: Place = {
   },
 };
 
-const OTHERS: Place[] = [
+const OTHERS: TimedSlot[] = [
   {
     name: 'the ladder of a rudiment',
     path: 'rudiments/flam/',
@@ -100,7 +100,7 @@ const OTHERS: Place[] = [
 ];
 
 /** Opens a place, presses play, and lets 5 s go by where the page has got as far as it will. */
-async function pressed(page: Page, { path, find }: Place, stuck?: () => Promise<unknown>) {
+async function pressed(page: Page, { path, find }: TimedSlot, stuck?: () => Promise<unknown>) {
   await page.goto(`./${path}`);
   const { go, status } = find(page);
   await go.click();
@@ -117,7 +117,7 @@ const hasSounds = (page: Page) => () =>
   page.waitForFunction(() => window.sabotage.asked > 0 && window.sabotage.asked === window.sabotage.done);
 
 /** The sentence is there, nothing pretends to play, and once all is well the next press plays. */
-async function expectSaidAndPlayedAgain(page: Page, { go, status }: ReturnType<Place['find']>, says: RegExp) {
+async function expectSaidAndPlayedAgain(page: Page, { go, status }: ReturnType<TimedSlot['find']>, says: RegExp) {
   await expect(status).toHaveText(says);
   await expect(status).toContainText(/Press again .*\.$/);
   await expect(go).not.toHaveText('Stop');
@@ -218,7 +218,7 @@ test('a sound that was stopped while it was opened leaves the loudspeaker alone'
 for (const { what, file, says } of [
   {
     what: 'the module of the audio library',
-    file: 'open*',
+    file: 'sequencer*',
     says: /^The sound did not load: the connection may be slow/,
   },
   { what: 'the worker for sounds', file: 'synth.worker*', says: NO_SOUNDS },
@@ -236,14 +236,14 @@ for (const { what, file, says } of [
 test('a module that does not load is asked for again at once, under another address', async ({ page, watched }) => {
   watched.expectFault(/ERR_FAILED/);
   await sabotage(page, 'none');
-  await page.route('**/_astro/open*.js', (route) => route.abort());
+  await page.route('**/_astro/sequencer*.js', (route) => route.abort());
   await expect((await pressed(page, PLAYER)).status).toHaveText('Playing.');
 });
 
 test('code that does not arrive for 5 s is told', async ({ page }) => {
   await sabotage(page, 'none');
   const { promise: arrived, resolve: arrive } = Promise.withResolvers<void>();
-  await page.route('**/_astro/open*.js', async (route) => {
+  await page.route('**/_astro/sequencer*.js', async (route) => {
     await arrived;
     await route.continue();
   });

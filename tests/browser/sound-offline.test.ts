@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { KNEE } from '../../src/audio/stage/ceiling.ts';
+import { KNEE } from '../../src/audio/engine/soft-clip.ts';
 import { claimOf } from '../../src/words/proof.ts';
 import { expect, test } from './sound/bench.ts';
 import { compare, placesOf, type Agreement } from './sound/onsets.ts';
@@ -149,7 +149,7 @@ test('real drums in their room begin within a sample of their place', async ({ b
   }
 });
 
-test('the loudest bar there is stays below the ceiling, so that nothing is bent', async ({ bench }) => {
+test('the loudest bar there is stays below the soft clip, so that nothing is bent', async ({ bench }) => {
   const loudest: Asked = [
     '{^R@crash:+^L+K ^R@floor:+^L@tom1:+K}4',
     { ...BAR, grid: 2 },

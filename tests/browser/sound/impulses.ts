@@ -1,4 +1,4 @@
-import type { Renderer } from '../../../src/audio/stage/bank.ts';
+import type { Renderer } from '../../../src/audio/engine/sample-bank.ts';
 
 /** In place of every sound one sample, with silence before it so that it may fall between two; `shifted` comes later. */
 export function impulses(shifted?: { voice: string; samples: number }): Renderer {

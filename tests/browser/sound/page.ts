@@ -1,10 +1,10 @@
 import { createPlayer, type PlayerEvent, type PlayRequest, type Position } from '../../../src/audio/index.ts';
 import { AudioOutput } from '../../../src/audio/output.ts';
 import { renderOffline } from '../../../src/audio/offline.ts';
-import { planOf } from '../../../src/audio/plan/plan.ts';
-import { pageRenderer } from '../../../src/audio/stage/page-renderer.ts';
-import { Stage } from '../../../src/audio/stage/stage.ts';
-import { voiceFor } from '../../../src/audio/stage/striker.ts';
+import { sequenceOf } from '../../../src/audio/sequence/sequence.ts';
+import { pageRenderer } from '../../../src/audio/offline.ts';
+import { Sequencer } from '../../../src/audio/engine/sequencer.ts';
+import { voiceFor } from '../../../src/audio/engine/sampler.ts';
 import { renderVoice } from '../../../src/audio/voices/index.ts';
 import { requestOf } from '../../audio/requests.ts';
 import { bestShift, changesOf, impulsesIn } from './onsets.ts';
@@ -46,14 +46,14 @@ async function offline({ asked, seconds, sampleRate, changes = [], shifted }: Of
  */
 async function realDrums(asked: Asked, sampleRate: number, aside = 0): Promise<{ voice: string; shift: number }[]> {
   const request = requestOf(...asked);
-  const { first } = planOf(request);
+  const { first } = sequenceOf(request);
   const buffer = await renderOffline(request, { seconds: first.end + 0.5, sampleRate });
   const signal = changesOf(buffer.getChannelData(0));
-  const start = 0.2 - Math.min(first.places[0].seconds, first.hits[0].seconds);
-  return first.hits.map((hit) => {
-    const { voice, variant } = voiceFor(hit.sound, 0);
+  const start = 0.2 - Math.min(first.slots[0].seconds, first.events[0].seconds);
+  return first.events.map((event) => {
+    const { voice, variant } = voiceFor(event.note, 0);
     const attack = changesOf(renderVoice(voice, sampleRate, variant).slice(0, Math.round(0.008 * sampleRate)));
-    const place = Math.round((start + hit.seconds) * sampleRate) + aside;
+    const place = Math.round((start + event.seconds) * sampleRate) + aside;
     return { voice, shift: bestShift(signal, attack, place, Math.round(0.004 * sampleRate)) };
   });
 }
@@ -89,11 +89,11 @@ function recordingOutput(
     await context.audioWorklet.addModule(new URL('./recorder.js', import.meta.url));
     const renderer = real ? pageRenderer(context.sampleRate) : impulses();
     const reach = ahead === undefined ? {} : { ahead: { visible: ahead, hidden: ahead } };
-    const stage = new Stage({ context, renderer, room: real, ...reach });
+    const sequencer = new Sequencer({ context, renderer, room: real, ...reach });
     const recorder = new AudioWorkletNode(context, 'recorder', { numberOfOutputs: 0 });
     recorder.port.onmessage = ({ data }: MessageEvent<Block>) => blocks.push(data);
-    stage.graph.output.connect(recorder);
-    return stage;
+    sequencer.graph.output.connect(recorder);
+    return sequencer;
   });
   return { output, context: () => opened, blocks };
 }

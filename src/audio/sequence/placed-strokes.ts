@@ -6,36 +6,36 @@ export interface PlacedStroke {
   /** Under an id that is the only one of its kind in the pass. */
   stroke: Stroke;
   /** The stroke as its own timeline has it. */
-  own: Stroke;
+  source: Stroke;
   section: number;
-  /** Place in the pass of the stroke it belongs to: a grace note, written out or not, belongs to its primary. */
-  home: Ticks;
+  /** Tick in the pass of the stroke it belongs to: a grace note, written out or not, belongs to its primary. */
+  anchor: Ticks;
 }
 
 const rename = (section: number, id: string): string => `${section}/${id}`;
 
-function place(own: Stroke, section: Section, index: number, home: Ticks): PlacedStroke {
+function place(source: Stroke, section: Section, index: number, anchor: Ticks): PlacedStroke {
   const stroke: Stroke = {
-    ...own,
-    id: rename(index, own.id),
-    tick: own.tick + section.at,
-    graces: own.graces.map((id) => rename(index, id)),
+    ...source,
+    id: rename(index, source.id),
+    tick: source.tick + section.at,
+    graces: source.graces.map((id) => rename(index, id)),
   };
-  if (own.primary !== undefined) stroke.primary = rename(index, own.primary);
-  return { stroke, own, section: index, home: home + section.at };
+  if (source.primary !== undefined) stroke.primary = rename(index, source.primary);
+  return { stroke, source, section: index, anchor: anchor + section.at };
 }
 
 /** Where no pickup is written, what is early is a written-out grace note of the first beat, or the kick under it. */
-function homesOf({ strokes, pickupTicks }: Timeline): (stroke: Stroke) => Ticks {
+function anchorsOf({ strokes, pickupTicks }: Timeline): (stroke: Stroke) => Ticks {
   const ticks = new Map(strokes.map(({ id, tick }) => [id, tick]));
   const earliest = pickupTicks > 0 ? -Infinity : 0;
   return ({ id, primary, tick }) => Math.max(earliest, ticks.get(primary ?? id) ?? tick);
 }
 
 function strokesOf(section: Section, index: number): PlacedStroke[] {
-  const homeOf = homesOf(section.timeline);
-  const placed = section.timeline.strokes.map((own) => place(own, section, index, homeOf(own)));
-  return section.pickup ? placed : placed.filter(({ home }) => home >= section.at);
+  const anchorOf = anchorsOf(section.timeline);
+  const placed = section.timeline.strokes.map((source) => place(source, section, index, anchorOf(source)));
+  return section.pickup ? placed : placed.filter(({ anchor }) => anchor >= section.at);
 }
 
 /** Where a section begins to sound, its pickup included. */
@@ -44,9 +44,9 @@ const soundsFrom = (section: Section): Ticks =>
 
 /** A pickup takes the place of what the section before has there. */
 function makeRoom(sections: readonly Section[], placed: PlacedStroke[]): PlacedStroke[] {
-  return placed.filter(({ section, home }) => {
+  return placed.filter(({ section, anchor }) => {
     const next = sections[section + 1];
-    return !next || home < soundsFrom(next);
+    return !next || anchor < soundsFrom(next);
   });
 }
 

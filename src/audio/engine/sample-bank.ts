@@ -1,6 +1,6 @@
 import type { Signal, VoiceName } from '../voices/index.ts';
 
-/** Who makes the samples: all takes of a voice, and the answer of the room as two channels, at one sample rate. */
+/** What makes the samples: all takes of a voice, and the room's impulse response as two channels, at one sample rate. */
 export interface Renderer {
   voice(name: VoiceName): Promise<readonly Signal[]>;
   room(): Promise<readonly Signal[]>;
@@ -8,7 +8,7 @@ export interface Renderer {
 }
 
 /** The sounds of one audio context as buffers. */
-export class Bank {
+export class SampleBank {
   readonly #context: BaseAudioContext;
   readonly #renderer: Renderer;
   readonly #loading = new Map<VoiceName, Promise<void>>();
@@ -31,7 +31,7 @@ export class Bank {
     return takes[variant % takes.length];
   }
 
-  /** The answer of the room. */
+  /** The room's impulse response. */
   async room(): Promise<AudioBuffer> {
     return this.#bufferOf(await this.#renderer.room());
   }

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { schedule, secondsAt } from '../../src/core/index.ts';
 import type { PlayRequest } from '../../src/audio/index.ts';
-import { openingTurn, turnAfter, type Turn } from '../../src/audio/conductor/turns.ts';
-import { planOf, type Hit, type Pass } from '../../src/audio/plan/plan.ts';
+import { openingPass, passAfter, type ScheduledPass } from '../../src/audio/scheduler/passes.ts';
+import { sequenceOf, type NoteEvent, type PassTimes } from '../../src/audio/sequence/sequence.ts';
 import { runs } from '../helpers/arbitrary.ts';
 import { ms, nameOf, requestOf } from './requests.ts';
 
@@ -11,24 +11,24 @@ const SIXTEEN = '{R L}8';
 const IN_FOUR = { meter: '4/4', grid: 4 };
 
 /** The first passes of a request, fewer where it ends before. */
-function take(request: PlayRequest, passes: number): Turn[] {
-  const turns = [openingTurn(planOf(request), 0)];
-  for (let next = turnAfter(turns[0]); next && turns.length < passes; next = turnAfter(next)) turns.push(next);
-  return turns;
+function take(request: PlayRequest, passes: number): ScheduledPass[] {
+  const taken = [openingPass(sequenceOf(request), 0)];
+  for (let next = passAfter(taken[0]); next && taken.length < passes; next = passAfter(next)) taken.push(next);
+  return taken;
 }
 
-const timesOf = ({ start, pass }: Turn): [string, number][] =>
-  pass.hits.map((hit) => [nameOf(hit), ms(start + hit.seconds)]);
+const timesOf = ({ start, times }: ScheduledPass): [string, number][] =>
+  times.events.map((event) => [nameOf(event), ms(start + event.seconds)]);
 
-const strokesOf = (pass: Pass): Hit[] => pass.hits.filter(({ sound }) => 'stroke' in sound);
+const strokesOf = (pass: PassTimes): NoteEvent[] => pass.events.filter(({ note }) => 'stroke' in note);
 
 /** Phases of the bars of a pass in order, a letter a bar. */
-function barsOf({ places }: Pass): string {
+function barsOf({ slots }: PassTimes): string {
   const letters = { 'count-in': 'i', check: 'c', pattern: 'p' };
-  return places
+  return slots
     .filter(
-      ({ own, bar, phase }, i) =>
-        i === 0 || bar !== places[i - 1].bar || phase !== places[i - 1].phase || own < places[i - 1].own,
+      ({ ownTick, bar, phase }, i) =>
+        i === 0 || bar !== slots[i - 1].bar || phase !== slots[i - 1].phase || ownTick < slots[i - 1].ownTick,
     )
     .map(({ phase, bar }) => (phase === 'pattern' && bar === 0 ? 'u' : letters[phase]))
     .join('');
@@ -37,8 +37,8 @@ function barsOf({ places }: Pass): string {
 describe('a pass', () => {
   it('begins with the first bar where there is no count-in', () => {
     const [first, second] = take(requestOf('R L R L', { meter: '4/4', grid: 1 }), 2);
-    expect(timesOf(first).map(([, at]) => at - ms(first.pass.places[0].seconds))).toEqual([0, 1000, 2000, 3000]);
-    expect(ms(second.start - first.pass.places[0].seconds)).toBe(4000);
+    expect(timesOf(first).map(([, at]) => at - ms(first.times.slots[0].seconds))).toEqual([0, 1000, 2000, 3000]);
+    expect(ms(second.start - first.times.slots[0].seconds)).toBe(4000);
   });
 
   it('is counted in by a bar of clicks, the first one apart', () => {
@@ -62,12 +62,12 @@ describe('a pass', () => {
 
   it('has its grace notes before its beginning in every round, within half the gap to the stroke before', () => {
     const [first, second, third] = take(requestOf('lR L rL R', { meter: '4/4', grid: 1 }, { flamMs: 40, bpm: 240 }), 3);
-    const from = first.pass.places[0].seconds;
-    const graces = [first, second, third].map((turn) => ms(turn.start + turn.pass.hits[0].seconds - from));
+    const from = first.times.slots[0].seconds;
+    const graces = [first, second, third].map((pass) => ms(pass.start + pass.times.events[0].seconds - from));
     expect(graces).toEqual([-40, 960, 1960]);
     const [tight, next] = take(requestOf('lR L R L', { meter: '1/4', grid: 4 }, { flamMs: 80, bpm: 300 }), 2);
-    expect(ms(next.pass.hits[0].seconds)).toBe(-25);
-    expect(ms(tight.pass.hits[0].seconds - tight.pass.places[0].seconds)).toBe(-80);
+    expect(ms(next.times.events[0].seconds)).toBe(-25);
+    expect(ms(tight.times.events[0].seconds - tight.times.slots[0].seconds)).toBe(-80);
   });
 });
 
@@ -78,69 +78,69 @@ describe('check and pattern', () => {
     [4, 'ccccpppp'],
   ] as const)('take turns, %i bars at a time: %s', (bars, order) => {
     const [first, second] = take(requestOf(SIXTEEN, { ...IN_FOUR, checked: bars }), 2);
-    expect(barsOf(first.pass)).toBe(order);
-    expect(barsOf(second.pass)).toBe(order);
+    expect(barsOf(first.times)).toBe(order);
+    expect(barsOf(second.times)).toBe(order);
   });
 
   it('let a pattern of more bars play whole', () => {
     const [first] = take(requestOf('{R L}24', { ...IN_FOUR, checked: 1 }), 1);
-    expect(barsOf(first.pass)).toBe('cppp');
+    expect(barsOf(first.times)).toBe('cppp');
   });
 
   it('count in what comes first', () => {
     const [first] = take(requestOf(SIXTEEN, { ...IN_FOUR, checked: 1 }, { countIn: true }), 1);
-    expect(barsOf(first.pass)).toBe('icp');
+    expect(barsOf(first.times)).toBe('icp');
   });
 });
 
 describe('a pickup', () => {
   const PICKUP = 'L R {R L}8';
   const laid = { ...IN_FOUR, pickup: 2 };
-  const early = (pass: Pass): string[] =>
+  const early = (pass: PassTimes): string[] =>
     strokesOf(pass)
-      .filter(({ sound }) => 'stroke' in sound && sound.stroke.bar === 0)
+      .filter(({ note }) => 'stroke' in note && note.stroke.bar === 0)
       .map(nameOf);
 
   it('sounds at the end of the count-in', () => {
     const [first, second] = take(requestOf(PICKUP, laid, { countIn: true }), 2);
-    expect(barsOf(first.pass)).toBe('iup');
+    expect(barsOf(first.times)).toBe('iup');
     expect(timesOf(first).slice(3, 7)).toEqual([
       ['beat', 3000],
       ['L', 3500],
       ['R', 3750],
       ['R', 4000],
     ]);
-    expect(early(second.pass), 'where the bar before is full').toEqual([]);
+    expect(early(second.times), 'where the bar before is full').toEqual([]);
   });
 
   it('comes before bar 1 where nobody counts in', () => {
     const [first] = take(requestOf(PICKUP, laid), 1);
-    expect(first.pass.hits[0].seconds).toBe(first.pass.places[0].seconds);
-    expect(barsOf(first.pass)).toBe('up');
-    expect(first.pass.places[0].own).toBe(-10080);
+    expect(first.times.events[0].seconds).toBe(first.times.slots[0].seconds);
+    expect(barsOf(first.times)).toBe('up');
+    expect(first.times.slots[0].ownTick).toBe(-10080);
   });
 
   it('takes the place of the end of the check', () => {
     const [first, second] = take(requestOf(PICKUP, { ...laid, checked: 1 }, { countIn: true }), 2);
-    expect(barsOf(first.pass)).toBe('icup');
-    expect(barsOf(second.pass)).toBe('cup');
-    for (const { pass } of [first, second]) {
-      expect(early(pass)).toEqual(['L', 'R']);
-      expect(strokesOf(pass)).toHaveLength(14 + 2 + 16);
+    expect(barsOf(first.times)).toBe('icup');
+    expect(barsOf(second.times)).toBe('cup');
+    for (const { times } of [first, second]) {
+      expect(early(times)).toEqual(['L', 'R']);
+      expect(strokesOf(times)).toHaveLength(14 + 2 + 16);
     }
   });
 
   it('comes again at the end of a bar that leaves room for it', () => {
     const [, second] = take(requestOf('L R {R L}7 - -', laid), 2);
-    expect(early(second.pass)).toEqual(['L', 'R']);
-    expect(barsOf(second.pass)).toBe('pu');
+    expect(early(second.times)).toEqual(['L', 'R']);
+    expect(barsOf(second.times)).toBe('pu');
   });
 });
 
 describe('grace notes that were written out', () => {
   it('sound before the first beat, also from the end of each round', () => {
     const [first, second] = take(requestOf('lR L R L', { meter: '4/4', grid: 1, flams: 'before' }), 2);
-    const from = first.pass.places[0].seconds;
+    const from = first.times.slots[0].seconds;
     expect(timesOf(first).map(([name, at]) => [name, at - ms(from)])).toEqual([
       ['L', -500],
       ['R', 0],
@@ -168,10 +168,10 @@ describe('the metronome', () => {
 
   it('gives every slot, swung as the strokes are', () => {
     const request = requestOf('R L R L', { meter: '2/4', grid: 2 }, { click: 'slots', swing: 2 });
-    const [, { start, pass }] = take(request, 2);
-    const times = (hits: Hit[]): number[] => hits.map(({ seconds }) => ms(start + seconds));
-    expect(times(pass.hits.filter(({ sound }) => 'click' in sound))).toEqual(times(strokesOf(pass)));
-    expect(strokesOf(pass).map(({ seconds }) => ms(seconds))).toEqual([0, 666.667, 1000, 1666.667]);
+    const [, { start, times }] = take(request, 2);
+    const played = (events: NoteEvent[]): number[] => events.map(({ seconds }) => ms(start + seconds));
+    expect(played(times.events.filter(({ note }) => 'click' in note))).toEqual(played(strokesOf(times)));
+    expect(strokesOf(times).map(({ seconds }) => ms(seconds))).toEqual([0, 666.667, 1000, 1666.667]);
   });
 
   it('stresses the groups of an uneven meter', () => {
@@ -188,10 +188,10 @@ describe('the metronome', () => {
 describe('one hand alone', () => {
   it('is that hand and nothing else but the metronome, where it would sound with all of them', () => {
     const request = requestOf('lR L R+K H', { meter: '4/4', grid: 1 }, { click: 'beats' });
-    const alone = planOf({ ...request, heard: 'L' }).again.hits;
+    const alone = sequenceOf({ ...request, heard: 'L' }).again.events;
     expect(new Set(alone.map(nameOf))).toEqual(new Set(['l', 'L', 'bar', 'beat']));
-    const all = planOf(request).again.hits.map((hit) => `${nameOf(hit)} ${hit.seconds}`);
-    for (const hit of alone) expect(all).toContain(`${nameOf(hit)} ${hit.seconds}`);
+    const all = sequenceOf(request).again.events.map((event) => `${nameOf(event)} ${event.seconds}`);
+    for (const event of alone) expect(all).toContain(`${nameOf(event)} ${event.seconds}`);
   });
 });
 
@@ -218,28 +218,28 @@ const request: fc.Arbitrary<PlayRequest> = fc
     return requestOf(text, { meter: '4/4', grid, pickup: Math.min(pickup, 4 * grid - 1), flams, checked }, rest);
   });
 
-describe('every plan', () => {
+describe('every sequence', () => {
   it('takes its times from core alone: within a run they are those of the timeline by itself', () => {
     fc.assert(
       fc.property(request, (asked) => {
         const { timeline, bpm, swing, flamMs } = asked;
         const alone = new Map(schedule(timeline, { bpm, swing, flamMs }).map(({ id, seconds }) => [id, seconds]));
         const at = secondsAt(timeline, { bpm, swing });
-        const { places, hits } = planOf(asked).again;
-        const bar1 = places.find(({ phase, own }) => phase === 'pattern' && own === 0)!;
-        const inside = hits.filter(
-          ({ sound, home, lit }) =>
-            'stroke' in sound &&
+        const { slots, events } = sequenceOf(asked).again;
+        const bar1 = slots.find(({ phase, ownTick }) => phase === 'pattern' && ownTick === 0)!;
+        const inside = events.filter(
+          ({ note, anchor, lit }) =>
+            'stroke' in note &&
             lit?.phase === 'pattern' &&
-            home > bar1.seconds + at(timeline.bars[0].tick + 1) &&
-            home < bar1.seconds + at(timeline.ticks - 1),
+            anchor > bar1.seconds + at(timeline.bars[0].tick + 1) &&
+            anchor < bar1.seconds + at(timeline.ticks - 1),
         );
-        // Before the first stroke of bar 1 another one stands in a plan that leaves the pickup out, so its grace notes may differ.
+        // Before the first stroke of bar 1 another one stands in a sequence that leaves the pickup out, so its grace notes may differ.
         const first = timeline.strokes.find((s) => s.kind !== 'grace' && s.tick >= 0)?.tick;
-        for (const { sound, seconds } of inside) {
-          if (!('stroke' in sound) || sound.stroke.tick < 0) continue;
-          if (sound.stroke.kind === 'grace' && sound.stroke.tick === first) continue;
-          expect(seconds - bar1.seconds).toBeCloseTo(alone.get(sound.stroke.id)!, 9);
+        for (const { note, seconds } of inside) {
+          if (!('stroke' in note) || note.stroke.tick < 0) continue;
+          if (note.stroke.kind === 'grace' && note.stroke.tick === first) continue;
+          expect(seconds - bar1.seconds).toBeCloseTo(alone.get(note.stroke.id)!, 9);
         }
       }),
       runs(150),
@@ -250,10 +250,10 @@ describe('every plan', () => {
     fc.assert(
       fc.property(request, (asked) => {
         const seen = new Set<string>();
-        for (const { start, pass } of take(asked, 3))
-          for (const { sound, seconds } of strokesOf(pass)) {
-            if (!('stroke' in sound)) continue;
-            const key = `${sound.stroke.limb} ${(start + seconds).toFixed(7)}`;
+        for (const { start, times } of take(asked, 3))
+          for (const { note, seconds } of strokesOf(times)) {
+            if (!('stroke' in note)) continue;
+            const key = `${note.stroke.limb} ${(start + seconds).toFixed(7)}`;
             expect(seen).not.toContain(key);
             seen.add(key);
           }
@@ -266,11 +266,11 @@ describe('every plan', () => {
     fc.assert(
       fc.property(request, (asked) => {
         const [first, second] = take({ ...asked, loop: true }, 2);
-        expect(second.start).toBeCloseTo(first.start + first.pass.end, 9);
-        const { places } = second.pass;
-        expect(places[0].seconds).toBe(0);
-        expect(places.every(({ seconds }, i) => i === 0 || seconds > places[i - 1].seconds)).toBe(true);
-        expect(second.pass.end).toBeGreaterThan(places.at(-1)!.seconds);
+        expect(second.start).toBeCloseTo(first.start + first.times.end, 9);
+        const { slots } = second.times;
+        expect(slots[0].seconds).toBe(0);
+        expect(slots.every(({ seconds }, i) => i === 0 || seconds > slots[i - 1].seconds)).toBe(true);
+        expect(second.times.end).toBeGreaterThan(slots.at(-1)!.seconds);
       }),
       runs(150),
     );

@@ -1,5 +1,5 @@
 import type { Seconds } from '../../core/index.ts';
-import { ceilingCurve, REACH } from './ceiling.ts';
+import { softClipCurve, INPUT_RANGE } from './soft-clip.ts';
 import { Context, Convolver, Gain, Panner, setContext, WaveShaper } from './tone.ts';
 
 /** How much of the drums goes into the room. */
@@ -7,7 +7,7 @@ const ROOM_SEND = 0.2;
 /** How long sound takes to go when it is stopped: too short to be heard as a fade, long enough not to click. */
 const FADE: Seconds = 0.015;
 
-/** Where sounds go in and how they come out: places between left and right, one room, a ceiling. */
+/** Where sounds go in and how they come out: places between left and right, one room, a soft clip. */
 export interface Graph {
   /** The input of a place from −1 (left) to 1 (right), heard in the room. */
   drum(pan: number): AudioNode;
@@ -15,12 +15,12 @@ export interface Graph {
   readonly click: AudioNode;
   /** What goes to the loudspeaker. */
   readonly output: AudioNode;
-  /** Puts the drums into a room, given its answer to an impulse. */
-  furnish(answer: AudioBuffer): void;
+  /** Puts the drums into a room, given its impulse response. */
+  addRoom(response: AudioBuffer): void;
   /** Lets everything fade, and gives back when it is silent. */
-  fade(now: Seconds): Seconds;
+  fadeOut(now: Seconds): Seconds;
   /** Full level from then on. */
-  rise(when: Seconds): void;
+  fadeIn(when: Seconds): void;
 }
 
 /** Tone's context around ours. It drives no timers of Tone's own: every time is given in seconds. */
@@ -30,48 +30,48 @@ function toneContext(context: BaseAudioContext): Context {
   return tone;
 }
 
-function openCeiling(context: Context): { input: Gain; output: WaveShaper } {
+function openSoftClip(context: Context): { input: Gain; output: WaveShaper } {
   const shaper = new WaveShaper({ context });
-  shaper.curve = ceilingCurve();
-  return { input: new Gain({ context, gain: 1 / REACH }).connect(shaper), output: shaper };
+  shaper.curve = softClipCurve();
+  return { input: new Gain({ context, gain: 1 / INPUT_RANGE }).connect(shaper), output: shaper };
 }
 
-function openRoom(context: Context, answer: AudioBuffer): { input: Gain; output: Convolver } {
+function openRoom(context: Context, response: AudioBuffer): { input: Gain; output: Convolver } {
   const room = new Convolver({ context, normalize: false });
-  room.buffer = answer as unknown as Convolver['buffer'];
+  room.buffer = response as unknown as Convolver['buffer'];
   return { input: new Gain({ context, gain: ROOM_SEND }).connect(room), output: room };
 }
 
-/** Builds the way from the drums to the loudspeaker; there is no room in it until it is furnished. */
+/** Builds the way from the drums to the loudspeaker; there is no room in it until one is added. */
 export function openGraph(native: BaseAudioContext): Graph {
   const context = toneContext(native);
-  const ceiling = openCeiling(context);
-  const fader = new Gain({ context, gain: 1 }).connect(ceiling.input);
+  const clip = openSoftClip(context);
+  const fader = new Gain({ context, gain: 1 }).connect(clip.input);
   const drums = new Gain({ context }).connect(fader);
   const click = new Panner({ context, pan: 0 }).connect(fader);
   const places = new Map<number, Panner>();
-  ceiling.output.connect(native.destination);
+  clip.output.connect(native.destination);
   return {
     click: click.input as AudioNode,
-    output: ceiling.output.output as AudioNode,
+    output: clip.output.output as AudioNode,
     drum(pan) {
       const place = places.get(pan) ?? new Panner({ context, pan }).connect(drums);
       places.set(pan, place);
       return place.input as AudioNode;
     },
-    furnish(answer) {
-      const room = openRoom(context, answer);
+    addRoom(response) {
+      const room = openRoom(context, response);
       drums.connect(room.input);
       room.output.connect(fader);
     },
-    fade(now) {
+    fadeOut(now) {
       fader.gain
         .cancelScheduledValues(now)
         .setValueAtTime(1, now)
         .linearRampToValueAtTime(0, now + FADE);
       return now + FADE;
     },
-    rise(when) {
+    fadeIn(when) {
       fader.gain.cancelScheduledValues(when).setValueAtTime(1, when);
     },
   };

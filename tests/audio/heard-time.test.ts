@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heardTime, type Clock } from '../../src/audio/stage/heard.ts';
+import { heardTime, type Clock } from '../../src/audio/engine/heard-time.ts';
 
 const clock = (contextTime?: number, performanceTime?: number, rest: Partial<Clock> = {}): Clock => ({
   currentTime: 10,

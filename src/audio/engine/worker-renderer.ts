@@ -1,6 +1,6 @@
 import { watchStall } from '../stall.ts';
 import type { Signal, SynthAnswer, SynthRequest, VoiceName } from '../voices/index.ts';
-import type { Renderer } from './bank.ts';
+import type { Renderer } from './sample-bank.ts';
 
 interface Waiting {
   signals: Signal[];

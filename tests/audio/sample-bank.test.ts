@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Bank, type Renderer } from '../../src/audio/stage/bank.ts';
+import { SampleBank, type Renderer } from '../../src/audio/engine/sample-bank.ts';
 
 const context = {
   sampleRate: 48000,
@@ -29,7 +29,7 @@ function countingRenderer(fails: { left: number } = { left: 0 }): Renderer & { a
 describe('the bank of sounds', () => {
   it('has each voice rendered once, however often it is wanted', async () => {
     const renderer = countingRenderer();
-    const bank = new Bank(context, renderer);
+    const bank = new SampleBank(context, renderer);
     await Promise.all([bank.load(['tap', 'kick']), bank.load(['tap'])]);
     await bank.load(['tap', 'kick']);
     expect(renderer.asked).toEqual(['tap', 'kick']);
@@ -37,11 +37,11 @@ describe('the bank of sounds', () => {
   });
 
   it('says which voice is missing', () => {
-    expect(() => new Bank(context, countingRenderer()).take('crash', 0)).toThrow(/"crash" was not loaded/);
+    expect(() => new SampleBank(context, countingRenderer()).take('crash', 0)).toThrow(/"crash" was not loaded/);
   });
 
   it('tries a voice again that failed', async () => {
-    const bank = new Bank(context, countingRenderer({ left: 1 }));
+    const bank = new SampleBank(context, countingRenderer({ left: 1 }));
     await expect(bank.load(['tap'])).rejects.toThrow('no memory');
     await bank.load(['tap']);
     expect(bank.take('tap', 0).getChannelData(0)[0]).toBe(1);

@@ -1,7 +1,7 @@
 import { meterOf, type Ticks, type Timeline, type TimelineBar } from '../../core/index.ts';
 import type { Check, PlayRequest } from '../types.ts';
 
-/** One run through the check or the pattern, put down at a place of its pass. */
+/** One run through the check or the pattern, at its place in a pass. */
 export interface Section {
   phase: 'check' | 'pattern';
   timeline: Timeline;
@@ -17,12 +17,12 @@ function hasRoomForPickup({ strokes, ticks, pickupTicks }: Timeline): boolean {
 }
 
 /** Times a timeline is played to last for at least so many bars. */
-const turns = (timeline: Timeline, bars: number): number => Math.ceil(bars / timeline.bars.length);
+const repeats = (timeline: Timeline, bars: number): number => Math.ceil(bars / timeline.bars.length);
 
 type Run = Omit<Section, 'at'>;
 
 const checks = ({ timeline, bars }: Check): Run[] =>
-  Array.from({ length: turns(timeline, bars) }, () => ({ phase: 'check', timeline, pickup: false }));
+  Array.from({ length: repeats(timeline, bars) }, () => ({ phase: 'check', timeline, pickup: false }));
 
 /** `first`: whether the first one's pickup sounds over what comes before; the others' only where there is room. */
 function patterns(timeline: Timeline, times: number, first: boolean): Run[] {
@@ -30,7 +30,7 @@ function patterns(timeline: Timeline, times: number, first: boolean): Run[] {
   return Array.from({ length: times }, (_, i) => ({ phase: 'pattern', timeline, pickup: (first && i === 0) || room }));
 }
 
-function putDown(runs: readonly Run[], from: Ticks): Section[] {
+function placeRuns(runs: readonly Run[], from: Ticks): Section[] {
   let at = from;
   return runs.map((run) => {
     const section = { ...run, at };
@@ -45,8 +45,8 @@ function putDown(runs: readonly Run[], from: Ticks): Section[] {
  */
 export function sectionsOf(request: PlayRequest, from: Ticks, opens: boolean): Section[] {
   const { check, timeline } = request;
-  if (!check) return putDown(patterns(timeline, 1, opens), from);
-  return putDown([...checks(check), ...patterns(timeline, turns(timeline, check.bars), true)], from);
+  if (!check) return placeRuns(patterns(timeline, 1, opens), from);
+  return placeRuns([...checks(check), ...patterns(timeline, repeats(timeline, check.bars), true)], from);
 }
 
 /** Where the last section ends. */
@@ -56,7 +56,7 @@ export function endOf(sections: readonly Section[]): Ticks {
 }
 
 /** A whole bar to count in what comes next. */
-export function leadBar(next: Section): { bar: TimelineBar; ticks: Ticks } {
+export function countInBar(next: Section): { bar: TimelineBar; ticks: Ticks } {
   const { meter, grid } = next.timeline.bars[0];
   const { beats, barTicks } = meterOf(meter);
   return { bar: { tick: 0, meter, grid, slots: beats * grid }, ticks: barTicks };
