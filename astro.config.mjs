@@ -6,8 +6,10 @@ import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
 import { early } from './src/build/early.ts';
 import { keptStyles } from './src/build/kept-styles.ts';
+import { licenses } from './src/build/licenses.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
 import { listedPages } from './src/build/listed.ts';
+import { pagePolicy } from './src/build/page-policy.ts';
 import { readSchool, schoolConstants } from './src/build/school.ts';
 import { searchIndex } from './src/build/search-index.ts';
 import { wanted } from './src/build/wanted.ts';
@@ -96,11 +98,13 @@ const csp = {
 };
 
 const base = process.env.SITE_BASE || '/';
+/** The host of the site. Without it no page calls itself by a whole address, and there is no map of the site. */
+const address = process.env.SITE_URL || undefined;
 const { barWord } = readSchool(new URL('./', import.meta.url));
 const listed = listedPages();
 
 export default defineConfig({
-  site: process.env.SITE_URL || 'https://example.org',
+  site: address,
   base,
   trailingSlash: 'always',
   outDir: 'dist',
@@ -133,8 +137,10 @@ export default defineConfig({
     svelte(),
     early(),
     wanted(),
+    pagePolicy(),
+    licenses(),
     listed,
-    sitemap({ filter: listed.filter }),
+    ...(address ? [sitemap({ filter: listed.filter })] : []),
     searchIndex(),
   ],
 });

@@ -1,6 +1,7 @@
 /** The collections, loaded: the one place that asks Astro for content. */
 export * from './site.ts';
 export * from './lessons.ts';
+export * from './licenses.ts';
 export * from './collections.ts';
 export * from './names.ts';
 export * from './bars.ts';

@@ -10,6 +10,7 @@ export const ADDRESSES = {
   search: '/search/',
   hearing: '/hearing/',
   privacy: '/privacy/',
+  license: '/license/',
   write: '/write/',
   proof: '/proof/',
   lesson: (id: string) => `/lessons/${id}/`,
@@ -34,6 +35,7 @@ export const FIXED_PAGES: readonly string[] = [
   ADDRESSES.barMath,
   ADDRESSES.search,
   ADDRESSES.privacy,
+  ADDRESSES.license,
   ADDRESSES.write,
   ADDRESSES.proof,
 ];

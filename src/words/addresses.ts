@@ -1,8 +1,5 @@
 /** How an address of the course is written under whatever path the site stands. */
 
-/** The site as built without an address of its own; it is nobody's, so no page calls itself by it. */
-const NOWHERE = 'example.org';
-
 /**
  * An address of this site, `/course/` or `/favicon.svg`, with the base path in front.
  *
@@ -14,5 +11,5 @@ export function onSite(address: string): string {
 
 /** The whole address of a page for other sites, or nothing where the site was built without knowing its own. */
 export function wholeAddress(path: string, site: URL | undefined): string | undefined {
-  return site && site.hostname !== NOWHERE ? new URL(path, site).href : undefined;
+  return site && new URL(path, site).href;
 }

@@ -2,6 +2,7 @@
 export * from './addresses.ts';
 export * from './site.ts';
 export * from './labels.ts';
+export * from './license.ts';
 export * from './sentences.ts';
 export * from './questions.ts';
 export * from './figures.ts';

@@ -14,6 +14,7 @@ export const LABELS = {
   search: 'Search',
   hearing: 'Hearing and strain',
   privacy: 'Privacy',
+  license: 'License',
   write: 'Write your own lesson',
   proof: 'How we know',
   searchSite: 'This site',

@@ -5,13 +5,19 @@ import { fileURLToPath } from 'node:url';
 import type { BuiltSite } from './built-site.ts';
 
 const PROJECT = fileURLToPath(new URL('../..', import.meta.url));
-const COPIED = ['src', 'components', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json'];
+const COPIED = ['src', 'components', 'public', 'astro.config.mjs', 'tsconfig.json', 'package.json', 'LICENSE'];
+
+/** Where the small site says that it stands. */
+export const SCHOOL_ADDRESS = 'https://school.example';
 
 /** Builds a folder that holds nothing but `content` as a site of its own. Rejects with what the build said where it fails. */
 export async function buildContent(root: string, { root: outDir, base }: BuiltSite): Promise<void> {
   layProject(root);
   const astro = join(PROJECT, 'node_modules/astro/bin/astro.mjs');
-  await run(process.execPath, [astro, 'build', '--outDir', outDir], root, { SITE_BASE: base });
+  await run(process.execPath, [astro, 'build', '--outDir', outDir], root, {
+    SITE_BASE: base,
+    SITE_URL: SCHOOL_ADDRESS,
+  });
 }
 
 /** Puts all that a build needs beside a folder's `content`. */

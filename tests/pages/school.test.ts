@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { SCHOOL } from '../helpers/built-site.ts';
+import { filesOf, PLAIN, SCHOOL } from '../helpers/built-site.ts';
 import { readSite } from '../helpers/links.ts';
+import { SCHOOL_ADDRESS } from '../helpers/small-site.ts';
 
 /** Addresses as they are without a base path, so that what is said here reads like the lessons do. */
 const withoutBase = (html: string) => html.replaceAll(`"${SCHOOL.base}`, '"/');
@@ -26,6 +27,19 @@ test('contents stand as the school has put them', () => {
     ['last', 'together', 'first', 'between', 'seen'].map((id) => `/lessons/${id}/`),
   );
   expect([...page('/course/').matchAll(/id="part-(\d+)"/g)].map(([, number]) => number)).toEqual(['20', '1']);
+});
+
+test('the authors stay named on every page, and the way to the license stays, whatever the name of the site', () => {
+  for (const [address, html] of pages) {
+    if (/^\/embed\//.test(address)) continue;
+    expect(html.match(/<footer[\s\S]*<\/footer>/)?.[0], address).toMatch(/Barwright authors[\s\S]*href="\/license\/"/);
+  }
+  expect(words(page('/license/'))).toMatch(/MIT License[\s\S]*Creative Commons[\s\S]*SIL OPEN FONT LICENSE/);
+});
+
+test('the map of the site has the address that the build was told; told none, it makes no map', () => {
+  expect(sitemap).toContain(`<loc>${SCHOOL_ADDRESS}/school/lessons/first/</loc>`);
+  expect(filesOf(PLAIN).filter((name) => name.startsWith('sitemap'))).toEqual([]);
 });
 
 test('navigation goes the same way', () => {
