@@ -13,7 +13,7 @@ test('a step of the ladder sets the tempo of the player above', async ({ page })
 });
 
 test('the ladder plays, climbs, and turns round where it is told to', async ({ page }) => {
-  await page.goto('rudiments/single-stroke-roll/');
+  await page.goto('rudiments/eleven-stroke-roll/');
   await settled(page);
   const here = page.locator(ladder);
   await here.getByRole('button', { name: 'Play the ladder' }).click();
@@ -23,7 +23,7 @@ test('the ladder plays, climbs, and turns round where it is told to', async ({ p
   await expect(here.getByRole('status')).toHaveText('Up: 120.');
   await here.getByRole('button', { name: 'Turn round here' }).click();
   await expect(here.getByRole('status')).toHaveText('Down: 120.');
-  // Four bars of 4/4 at 120 are eight seconds.
+  // Four bars of 2/4 at 120 are four seconds.
   await expect(here.getByRole('status')).toHaveText('Down: 110.', { timeout: 15_000 });
   await here.getByRole('button', { name: 'Stop' }).click();
   await expect(here.getByRole('button', { name: 'Play the ladder' })).toBeVisible();

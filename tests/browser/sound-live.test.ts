@@ -101,8 +101,8 @@ test('an interruption holds the music and lets it go on where it was', async ({ 
 
 test('positions go from the count-in through check and pattern, each stroke lit in turn', async ({ bench }) => {
   const { positions } = await played(bench, {
-    asked: ['R L R L', { meter: '4/4', grid: 1, checked: 1 }, { bpm: 240, countIn: true }],
-    milliseconds: 3600,
+    asked: ['R L R L', { meter: '4/4', grid: 1, checked: 1 }, { bpm: 300, countIn: true }],
+    milliseconds: 2900,
   });
   const phases = positions.map(({ phase, pass }) => `${phase} ${pass}`);
   expect(phases.filter((phase, i) => phase !== phases[i - 1])).toEqual([
@@ -115,7 +115,7 @@ test('positions go from the count-in through check and pattern, each stroke lit 
   expect(ticks).toEqual([...ticks].sort((a, b) => a - b));
   for (const { phase, tick, lit } of positions.filter((position) => position.phase !== 'count-in')) {
     const beat = Math.floor(tick / BEAT);
-    const since = (tick / BEAT - beat) * 0.25;
+    const since = (tick / BEAT - beat) * 0.2;
     expect(lit, `${phase}, ${since} s after beat ${beat + 1}`).toEqual(since < 0.12 ? [`1.${beat}.0`] : []);
   }
 });

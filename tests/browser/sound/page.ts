@@ -186,11 +186,11 @@ async function stopping(asked: Asked): Promise<Stopping> {
   const player = createPlayer(output);
   player.play(requestOf(...asked));
   while (player.state === 'opening') await sleep(5);
-  await sleep(700);
+  await sleep(400);
   const { sampleRate } = context();
   const called = Math.round(context().currentTime * sampleRate);
   player.stop();
-  await sleep(600);
+  await sleep(300);
   const { from, left } = joined(blocks);
   const last = from + left.findLastIndex((sample) => Math.abs(sample) > 1e-5);
   const at = called - from;
