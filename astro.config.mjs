@@ -49,7 +49,8 @@ const PIECES = [
   { name: 'svelte-lists', priority: 1, test: SELDOM },
   { name: 'controls', test: /components.controls.(?!BarRuler)\w+\.svelte/ },
   { name: 'labels', priority: 1, test: /src.words.labels\.ts/ },
-  { name: 'storage', priority: 1, test: /src.storage.(shape|store|keys)\.ts/ },
+  { name: 'storage', priority: 1, test: /src.storage.(shelf|lessons)\.ts/ },
+  { name: 'settings', priority: 1, test: /src.storage.(fitting|players)\.ts|valibot/ },
   {
     name: 'playing',
     test: /islands.player.(memory|props|playback\.svelte)\.ts|words.player\.ts|src.audio.(player|output|stall|load-again)\.ts/,

@@ -1,11 +1,11 @@
 /** How far a player has come, on the pages that list the lessons; kept in step with what other tabs mark. */
-import { openStorage } from '../../src/storage/index.ts';
-import type { PlayerStore } from '../../src/storage/index.ts';
+import { openLessons } from '../../src/storage/index.ts';
+import type { LessonStore } from '../../src/storage/index.ts';
 import { doneOf, lessonsDone, PROGRESS_WORDS } from '../../src/words/progress.ts';
 import { whereToGoOn, type Onward } from '../../src/curriculum/onward.ts';
 
 /** Shows the marks of a page and where to go on, now and after every change. */
-export function showProgress(page: ParentNode, store: PlayerStore = openStorage()): void {
+export function showProgress(page: ParentNode, store: LessonStore = openLessons()): void {
   const show = () => {
     const done = store.done();
     showSummary(page, done, store.last());

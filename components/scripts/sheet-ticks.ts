@@ -1,5 +1,5 @@
 /** Boxes to tick in the list of exercises, and the bar that makes a sheet of what is ticked. */
-import { openVisit } from '../../src/storage/visit.ts';
+import { openVisit } from '../../src/storage/index.ts';
 import { tickedSays, tickName, TICKS } from '../../src/words/sheet.ts';
 import { MOST, printSheet } from '../../src/formats/sheet.ts';
 

@@ -1,9 +1,13 @@
 /** The player's own data, kept in this browser: the one door to it. */
-export { openStorage } from './store.ts';
-export { openOwnData, type OwnData } from './own-data.ts';
-export { LARGEST_FILE, merged, readFile, writeFile } from './file.ts';
-export type { FileFault, FileReading } from './file.ts';
-export type { StorageArea } from './keys.ts';
-export { DEFAULTS } from './shape.ts';
-export type { PlayerStore } from './store.ts';
-export type { ExerciseMemory, PuzzleRecord, SiteSettings, Stored } from './shape.ts';
+export { openPlayers, type PlayerStore } from './players.ts';
+export { openLessons, type LessonStore } from './lessons.ts';
+export { openPuzzles, type PuzzleStore } from './puzzles.ts';
+export { openOwnData, type Kept, type OwnData } from './own-data.ts';
+export { openVisit, type Visit } from './visit.ts';
+export { LARGEST_FILE, readFile, writeFile, type FileFault, type FileReading, type Saved } from './file.ts';
+export { changesBetween, merged, undone, type Change } from './merge.ts';
+export { DEFAULTS, type ExerciseMemory, type SiteSettings } from './players.ts';
+export type { PuzzleRecord } from './puzzles.ts';
+export type { Stored } from './kept.ts';
+export type { LeftOut } from './fitting.ts';
+export type { StorageArea, StorageOptions } from './shelf.ts';

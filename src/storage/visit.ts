@@ -2,7 +2,7 @@
  * What is kept for one visit alone: the exercises ticked for a sheet. It is gone when the tab is closed, and works for as
  * long as the page is open where the browser keeps nothing.
  */
-import { browserArea, keyOf, type StorageArea } from './keys.ts';
+import { browserArea, idsIn, keyOf, type StorageOptions } from './shelf.ts';
 
 /** The exercises ticked in this visit. */
 export interface Visit {
@@ -17,10 +17,10 @@ export interface Visit {
  *
  * @example openVisit({ area: undefined }).ticked() // []
  */
-export function openVisit(options: { area?: StorageArea | undefined; base?: string } = {}): Visit {
+export function openVisit(options: StorageOptions = {}): Visit {
   const area = 'area' in options ? options.area : browserArea('sessionStorage');
   const key = `${keyOf(options.base)}:ticked`;
-  let ids = read(area, key);
+  let ids = idsIn(attempt(() => JSON.parse(area?.getItem(key) ?? '[]') as unknown));
   const write = (next: string[]) => {
     ids = next;
     attempt(() => area?.setItem(key, JSON.stringify(next)));
@@ -30,11 +30,6 @@ export function openVisit(options: { area?: StorageArea | undefined; base?: stri
     tick: (id, on) => write([...ids.filter((other) => other !== id), ...(on ? [id] : [])]),
     untickAll: () => write([]),
   };
-}
-
-function read(area: StorageArea | undefined, key: string): string[] {
-  const kept: unknown = attempt(() => JSON.parse(area?.getItem(key) ?? '[]'));
-  return Array.isArray(kept) ? kept.filter((id) => typeof id === 'string') : [];
 }
 
 /** A browser may refuse at any call, and anyone may have written anything. */

@@ -39,12 +39,12 @@ export const PRIVACY_PAGE = {
   stays: 'What stays in this browser',
   staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
   noMore:
-    'The exercises you tick for a sheet are kept until you close the tab. That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is put aside, not thrown away. As with every site, the browser may also keep copies of pages so that they open faster.',
+    'The exercises you tick for a sheet are kept until you close the tab. That is all. No name, no age, no sound, no list of what you looked for. A text found there that the site cannot read is set aside, and deleted only when you ask for it. As with every site, the browser may also keep copies of pages so that they open faster.',
   own: 'See it, save it, delete it',
   noScript:
     'Showing and deleting it on this page needs JavaScript, which is off or did not load. You can delete it in the browser’s own settings: look for “site data” or “browsing data”, find this site in the list, and delete what it holds. In a private window everything goes when the window is closed.',
   other:
-    'It is there for everybody who uses this browser on this device, and for nobody else. Another device begins with nothing; take a saved file there to go on where you were.',
+    'It is there for everybody who uses this browser on this device, and for nobody else. Another device begins with nothing; open a saved file there to go on where you were.',
 };
 
 /** What stands on the part of the page that shows and deletes. */
@@ -54,40 +54,71 @@ export const OWN_DATA = {
   keeps: 'This browser keeps now:',
   blocked: 'This browser lets the site keep nothing, so there is nothing to show or to delete.',
   word: 'Show it word for word',
-  unread: 'Put aside, because it could not be read',
-  save: 'Save it to a file',
-  take: 'Take from a file',
-  takeHow:
-    'What is in the file is added: where both say something of the same exercise, the file wins; what stands only here stays.',
-  undo: 'Undo',
+  unread: 'Set aside because this site cannot read all of it',
+  save: 'Save file',
+  open: 'Open file',
+  openHow:
+    'What is in the file is added. Where the file and this browser differ about the same exercise, the file counts; what only this browser has stays.',
+  undo: 'Undo import',
   erase: 'Delete everything',
+  eraseUnread: 'Delete what was set aside',
   sure: 'Delete all of it, for everybody who uses this browser? Only a saved file brings it back.',
+  sureUnread: 'Delete the text that this site cannot read? Only a saved file brings it back.',
   yes: 'Delete',
   no: 'Keep it',
   erased: 'Deleted. This browser keeps nothing of this site any more, until you read or play on.',
+  erasedUnread: 'Deleted. Everything else is still here.',
   refused: 'The browser did not let go of it. Delete it in the browser’s own settings, under site data.',
-  saved: 'Saved among your downloads.',
-  undone: 'Undone. Everything is as it was before.',
-  full: 'There is no room for it in this browser. Everything is as it was.',
-  taken: 'Taken.',
-  takenPart: 'Taken, all but a part of the file that could not be read.',
+  saved: 'Saved in your downloads.',
+  full: 'There is no room for it in this browser. Nothing was changed.',
+  imported: 'Imported.',
+  importedPart: 'Imported, except for what is no setting of this site or has a value it cannot have:',
+  undone: 'Import undone.',
 } as const;
 
-/** Why a file is not taken; the reasons are the storage's own. */
+/** Why a file is refused; the reasons are the storage's own. */
 const FILE_FAULTS = {
   'too-large': 'That file is too large to be one of this site’s.',
   'no-data': 'That file could not be read. It may be another kind of file, or only half of it arrived.',
   'not-ours': 'That file is not one that this site has saved.',
   newer: 'That file comes from a newer version of this site than this one can read.',
+  'nothing-fits': 'Nothing in that file can be used here.',
 } as const;
 
 /**
- * Why a file is not taken, and that nothing is lost.
+ * Why a file is refused, and that nothing is lost.
  *
  * @example fileFaultSays('not-ours') // 'That file is not one that this site has saved. Nothing was changed.'
  */
 export function fileFaultSays(why: keyof typeof FILE_FAULTS): string {
   return `${FILE_FAULTS[why]} Nothing was changed.`;
+}
+
+/** Longer values are cut. */
+const MOST_SHOWN = 40;
+
+/** The names that lead to one thing that is kept. */
+const placeSays = (at: readonly string[]): string => at.join(' › ');
+
+/**
+ * What was left out, and what could stand there.
+ *
+ * @example leftOutSays({ at: ['site', 'swing'], value: 900, may: '1–4' }) // 'site › swing: 900 (it can be 1–4)'
+ */
+export function leftOutSays({ at, value, may }: { at: readonly string[]; value: unknown; may?: string }): string {
+  const text = JSON.stringify(value) ?? '';
+  const shown = text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text;
+  return `${placeSays(at)}: ${shown}${may ? ` (it can be ${may})` : ''}`;
+}
+
+/**
+ * That an import is undone, and what of it is not because it was changed afterwards.
+ *
+ * @example undoneSays([{ at: ['site', 'swing'] }]) // 'Import undone, except for what has changed since: site › swing.'
+ */
+export function undoneSays(left: readonly { at: readonly string[] }[]): string {
+  if (!left.length) return OWN_DATA.undone;
+  return `Import undone, except for what has changed since: ${left.map(({ at }) => placeSays(at)).join(', ')}.`;
 }
 
 const many = (count: number, one: string, more: string): string => (count === 1 ? `one ${one}` : `${count} ${more}`);

@@ -39,7 +39,7 @@ export const FOLDERS = {
   audio: { path: 'src/audio', may: ['core'], packages: ['tone', 'tone/**'] },
   formats: { path: 'src/formats', may: ['core'], packages: ['uqr'] },
   'bar-math': { path: 'src/bar-math', may: ['core', 'words'] },
-  storage: { path: 'src/storage', may: ['core'] },
+  storage: { path: 'src/storage', may: ['core'], packages: ['valibot'] },
   curriculum: { path: 'src/curriculum', may: ['core'], packages: ['astro/zod'] },
   words: { path: 'src/words', may: ['core'] },
   search: { path: 'src/search', may: ['core'] },

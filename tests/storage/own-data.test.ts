@@ -1,17 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  changesBetween,
   DEFAULTS,
   LARGEST_FILE,
   merged,
+  openLessons,
   openOwnData,
-  openStorage,
+  openPlayers,
   readFile,
+  undone,
   writeFile,
   type Stored,
 } from '../../src/storage/index.ts';
-import { emptyStored, VERSION } from '../../src/storage/shape.ts';
-import { KEPT, SETTINGS_KEPT } from '../../src/words/privacy.ts';
+import { emptyStored } from '../../src/storage/kept.ts';
+import { VERSION } from '../../src/storage/shelf.ts';
+import { KEPT, leftOutSays, SETTINGS_KEPT, undoneSays } from '../../src/words/privacy.ts';
+import { runs } from '../helpers/arbitrary.ts';
 import { blocked, FakeArea } from './areas.ts';
 
 const KEY = 'barwright:/';
@@ -26,61 +31,126 @@ const FULL: Stored = {
 };
 
 const own = (area: FakeArea) => openOwnData({ area, base: '/' });
+const fileOf = (stored: object) => JSON.stringify({ kind: 'barwright player data', ...stored });
 
-describe('a file', () => {
-  test('holds everything, and gives it back', () => {
-    expect(readFile(writeFile(FULL))).toEqual({ ok: true, stored: FULL, whole: true });
+/** Whatever a store may hold. */
+const stored: fc.Arbitrary<Stored> = (() => {
+  const id = fc.stringMatching(/^[a-z]{1,3}$/);
+  const memory = fc.oneof(
+    fc.record({ tempo: fc.integer({ min: 30, max: 300 }) }),
+    fc.record({ lead: fc.constantFrom('written', 'left', 'alternating') }),
+  );
+  const puzzle = fc.record({
+    kind: fc.constantFrom('fill', 'fix'),
+    seed: fc.integer({ min: 1, max: 5 }),
+    day: fc.constantFrom('2026-11-25', '2026-11-26'),
+    right: fc.boolean(),
+    misses: fc.nat(9),
+    hints: fc.nat(9),
   });
-
-  test('gives back whatever a store may hold', () => {
-    const memory = fc.record(
-      { tempo: fc.integer({ min: 30, max: 300 }), lead: fc.constantFrom('written', 'left', 'alternating') },
-      { requiredKeys: [] },
-    );
-    const id = fc.stringMatching(/^[a-z0-9]+(-[a-z0-9]+)*$/);
-    const stored = fc.record({
+  return fc
+    .record({
       version: fc.constant(VERSION),
       exercises: fc.dictionary(id, memory, { noNullPrototype: true }),
       site: fc.constantFrom({}, { swing: 2 }, { ...DEFAULTS }),
       done: fc.uniqueArray(id),
-    }) as fc.Arbitrary<Stored>;
+      last: fc.option(id, { nil: undefined }),
+      puzzles: fc.uniqueArray(puzzle, { selector: ({ kind, seed }) => `${kind} ${seed}` }),
+    })
+    .map(({ last, puzzles, ...rest }) => ({
+      ...rest,
+      ...(last ? { last } : {}),
+      ...(puzzles.length ? { puzzles: puzzles.sort((a, b) => a.day.localeCompare(b.day)) } : {}),
+    })) as fc.Arbitrary<Stored>;
+})();
+
+/** Regardless of the order in which ids and puzzles of one day stand. */
+const unordered = ({ done, puzzles = [], ...rest }: Stored) => ({
+  ...rest,
+  done: [...done].sort(),
+  puzzles: puzzles.map((one) => JSON.stringify(one)).sort(),
+});
+
+describe('a file', () => {
+  test('holds everything, with the texts that could not be read, and gives it back', () => {
+    const saved = { stored: FULL, unread: ['{"version":7}', 'torn'] };
+    expect(readFile(writeFile(saved))).toEqual({ ok: true, leftOut: [], ...saved });
+  });
+
+  test('gives back whatever a store may hold', () => {
     fc.assert(
       fc.property(stored, (one) => {
-        expect(readFile(writeFile(one))).toEqual({ ok: true, stored: one, whole: true });
+        expect(readFile(writeFile({ stored: one, unread: [] }))).toEqual({
+          ok: true,
+          stored: one,
+          leftOut: [],
+          unread: [],
+        });
       }),
+      runs(100),
     );
   });
 
+  const text = writeFile({ stored: FULL, unread: [] });
   test.each([
     ['is no data at all', 'a letter to the drum shop', 'no-data'],
-    ['was cut off', writeFile(FULL).slice(0, -20), 'no-data'],
+    ['was cut off', text.slice(0, -20), 'no-data'],
     ['is empty', '', 'no-data'],
     ['comes from somewhere else', '{"version":1,"exercises":{},"site":{},"done":[]}', 'not-ours'],
-    ['says no version', '{"kind":"barwright player data"}', 'not-ours'],
-    ['comes from a newer site', writeFile({ ...FULL, version: (VERSION + 1) as typeof VERSION }), 'newer'],
+    ['says no version', fileOf({}), 'not-ours'],
+    ['says a version that never was', fileOf({ ...FULL, version: 0 }), 'not-ours'],
+    ['comes from a newer site', fileOf({ ...FULL, version: VERSION + 1 }), 'newer'],
+    ['holds nothing that can be used', fileOf({ version: 1, exercises: [], site: 7 }), 'nothing-fits'],
     ['is far too large', ' '.repeat(LARGEST_FILE + 1), 'too-large'],
-  ])('that %s is refused, with the reason', (_, text, why) => {
-    expect(readFile(text)).toEqual({ ok: false, why });
+  ])('that %s is refused, with the reason', (_, odd, why) => {
+    expect(readFile(odd)).toEqual({ ok: false, why });
   });
 
-  test('of which part cannot be used gives the rest, and says so', () => {
-    const text = writeFile(FULL).replace('72', '"fast"');
-    const { ok, stored, whole } = readFile(text) as { ok: boolean; stored: Stored; whole: boolean };
-    expect([ok, whole]).toEqual([true, false]);
-    expect(stored).toEqual({ ...FULL, exercises: { ...FULL.exercises, 'flam-drag-slow': { lead: 'left' } } });
+  test('of which part cannot be used gives the rest, and says what was left out and what could stand there', () => {
+    const reading = readFile(
+      fileOf({
+        ...FULL,
+        exercises: { ...FULL.exercises, 'flam-drag-slow': { tempo: 'fast', lead: 'left' } },
+        site: { swing: 900, click: 'loud', color: 'red' },
+        puzzles: [{ ...FULL.puzzles![0], seed: 1.5 }],
+      }),
+    );
+    expect(reading).toMatchObject({
+      ok: true,
+      stored: { exercises: { 'flam-drag-slow': { lead: 'left' } }, site: {} },
+    });
+    expect(reading.ok && reading.leftOut.slice(0, 5).map(leftOutSays)).toEqual([
+      'exercises › flam-drag-slow › tempo: "fast" (it can be 30–300)',
+      'site › swing: 900 (it can be 1–4)',
+      'site › click: "loud" (it can be off, beats, slots)',
+      'site › color: "red"',
+      'puzzles › 0 › seed: 1.5 (it can be 1–999999999)',
+    ]);
   });
+
+  test.each(['__proto__', 'constructor', 'toString', '__defineGetter__', 'hasOwnProperty'])(
+    'in which %s is the name of something says so',
+    (name) => {
+      for (const part of ['site', 'exercises', `a": {}, "${name}`]) {
+        const odd = `{"kind":"barwright player data","version":1,"last":"l","${part}":{"${name}":{"${name}":1}}}`;
+        const reading = readFile(odd);
+        expect(reading).toMatchObject({ ok: true, stored: { last: 'l', site: {} } });
+        expect(reading.ok && reading.leftOut.length).toBeGreaterThan(0);
+      }
+    },
+  );
 
   test('never throws, whatever it holds', () => {
     fc.assert(
-      fc.property(fc.string(), fc.jsonValue(), (text, value) => {
-        readFile(text);
+      fc.property(fc.string(), fc.jsonValue(), (odd, value) => {
+        readFile(odd);
         readFile(JSON.stringify({ kind: 'barwright player data', version: VERSION, ...Object(value) }));
       }),
     );
   });
 });
 
-describe('taken together with what is there', () => {
+describe('an import', () => {
   const here: Stored = {
     ...emptyStored(),
     exercises: { 'flam-drag-slow': { tempo: 60 }, mine: { lead: 'left' } },
@@ -109,36 +179,96 @@ describe('taken together with what is there', () => {
     merged(here, FULL);
     expect([here, FULL]).toEqual(before);
   });
+
+  test('that is undone leaves what was there before', () => {
+    fc.assert(
+      fc.property(stored, stored, (before, file) => {
+        const after = merged(before, file);
+        const back = undone(after, changesBetween(before, after));
+        expect(unordered(back.stored)).toEqual(unordered(before));
+        expect(back.left).toEqual([]);
+      }),
+      runs(200),
+    );
+  });
+
+  test('that is undone leaves what was changed since, and says what', () => {
+    const after = merged(here, FULL);
+    const changes = changesBetween(here, after);
+    const since: Stored = {
+      ...after,
+      exercises: { ...after.exercises, 'flam-drag-slow': { tempo: 80, lead: 'left' }, fresh: { tempo: 40 } },
+      done: [...after.done, 'b'],
+    };
+    const { stored: back, left } = undone(since, changes);
+    expect(back).toEqual({
+      ...here,
+      exercises: { ...here.exercises, 'flam-drag-slow': { tempo: 80 }, fresh: { tempo: 40 } },
+      done: ['a', 'b'],
+    });
+    expect(undoneSays(left)).toBe(
+      'Import undone, except for what has changed since: exercises › flam-drag-slow › tempo.',
+    );
+  });
+
+  test('undone brings back the puzzles that it pushed out', () => {
+    const puzzle = (seed: number, day: string) => ({ ...FULL.puzzles![0], seed, day });
+    const old = Array.from({ length: 500 }, (_, index) => puzzle(index + 1, '2026-01-01'));
+    const before = { ...emptyStored(), puzzles: old };
+    const after = merged(before, { ...emptyStored(), puzzles: [puzzle(999, '2026-02-02')] });
+    expect(after.puzzles).toHaveLength(500);
+    const { stored: back } = undone(after, changesBetween(before, after));
+    expect(unordered(back)).toEqual(unordered(before));
+  });
 });
 
 describe('everything kept', () => {
-  test('is what the players kept', () => {
+  test('is what the parts of the site kept', () => {
     const area = new FakeArea();
-    openStorage({ area, base: '/', events: undefined }).setLast('x');
-    expect(own(area).read()).toEqual({ ...emptyStored(), last: 'x' });
+    openLessons({ area, base: '/', events: undefined }).setLast('x');
+    openPlayers({ area, base: '/', events: undefined }).setSite({ swing: 2 });
+    expect(own(area).read()).toEqual({
+      stored: { ...emptyStored(), last: 'x', site: { swing: 2 } },
+      leftOut: [],
+      unread: [],
+    });
   });
 
-  test('can be put back as it was', () => {
-    const area = new FakeArea({ [KEY]: JSON.stringify(FULL) });
-    const before = own(area).read();
-    own(area).write(merged(before, { ...emptyStored(), exercises: { other: { tempo: 40 } } }));
-    expect(own(area).read().exercises.other).toEqual({ tempo: 40 });
-    own(area).write(before);
-    expect(own(area).read()).toEqual(FULL);
+  test.each(['torn {', '{"version":2,"done":["a"]}', '{"version":1,"site":{"swing":900}}'])(
+    'that cannot be read is shown, and kept when something takes its place: %s',
+    (text) => {
+      const area = new FakeArea({ [KEY]: text });
+      const data = own(area);
+      expect(data.read().unread).toEqual([text]);
+      expect(data.write(FULL, ['from a file'])).toBe(true);
+      expect(data.read()).toEqual({ stored: FULL, leftOut: [], unread: [text, 'from a file'] });
+      expect(data.deleteUnread(['from a file'])).toBe(true);
+      expect(data.read().unread).toEqual([text]);
+      expect(data.deleteUnread()).toBe(true);
+      expect(data.read()).toEqual({ stored: FULL, leftOut: [], unread: [] });
+    },
+  );
+
+  test('that cannot be read in part can be deleted alone', () => {
+    const area = new FakeArea({ [KEY]: '{"version":1,"site":{"swing":900,"loop":false}}' });
+    expect(own(area).deleteUnread()).toBe(true);
+    expect(JSON.parse(area.kept.get(KEY)!)).toEqual({ ...emptyStored(), site: { loop: false } });
+    expect([...area.kept.keys()]).toEqual([KEY]);
   });
 
   test('goes altogether, with what could not be read; the data of another site stays', () => {
     const area = new FakeArea({ [KEY]: '{"version":1,"torn', 'barwright:/drums/': '{}', other: 'x' });
-    openStorage({ area, base: '/', events: undefined }).setLast('x');
-    expect(own(area).unread()).toEqual(['{"version":1,"torn']);
-    expect(own(area).forget()).toBe(true);
+    openLessons({ area, base: '/', events: undefined }).setLast('x');
+    expect(own(area).read().unread).toEqual(['{"version":1,"torn']);
+    expect(own(area).deleteAll()).toBe(true);
     expect([...area.kept.keys()]).toEqual(['barwright:/drums/', 'other']);
   });
 
-  test('where there is no room, what was kept is still there', () => {
-    const area = new FakeArea({ [KEY]: JSON.stringify(FULL) }, 10);
-    expect(own(area).write(emptyStored())).toBe(false);
-    expect(own(area).read()).toEqual(FULL);
+  test('where there is no room, everything is as it was', () => {
+    const area = new FakeArea({ [KEY]: 'torn {' }, 10);
+    const before = [...area.kept];
+    expect(own(area).write(FULL, ['odd'])).toBe(false);
+    expect([...area.kept]).toEqual(before);
   });
 
   test.each([
@@ -146,13 +276,13 @@ describe('everything kept', () => {
     ['is not there', undefined],
   ])('where the browser’s storage %s, that is said and nothing throws', (_, area) => {
     const data = openOwnData({ area, base: '/' });
-    expect([data.readable, data.read(), data.unread(), data.write(FULL), data.forget()]).toEqual([
+    expect([data.readable, data.write(FULL), data.deleteUnread(), data.deleteAll()]).toEqual([
       false,
-      emptyStored(),
-      [],
+      false,
       false,
       false,
     ]);
+    expect(data.read()).toEqual({ stored: emptyStored(), leftOut: [], unread: [] });
   });
 });
 

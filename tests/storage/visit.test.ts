@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openVisit } from '../../src/storage/visit.ts';
+import { openVisit } from '../../src/storage/index.ts';
 
 function memory(): Pick<Storage, 'getItem' | 'setItem' | 'removeItem'> {
   const kept = new Map<string, string>();

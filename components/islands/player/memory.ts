@@ -1,10 +1,10 @@
-import { openStorage } from '../../../src/storage/index.ts';
+import { openPlayers } from '../../../src/storage/index.ts';
 import type { ExerciseMemory, PlayerStore, SiteSettings } from '../../../src/storage/index.ts';
 import type { Sent } from '../links/sent.svelte.ts';
 
 /** One store for all players of a page, opened on the first touch. */
 let opened: PlayerStore | undefined;
-const store = () => (opened ??= openStorage());
+const store = () => (opened ??= openPlayers());
 
 /** Said once a page, by whichever player has to say it. */
 let said = false;

@@ -21,7 +21,7 @@ import {
   type SlotIndex,
 } from '../../../src/core/index.ts';
 import { today } from './day.ts';
-import { openStorage, type PuzzleRecord } from '../../../src/storage/index.ts';
+import { openPuzzles, type PuzzleRecord } from '../../../src/storage/index.ts';
 import {
   anotherSays,
   hintSays,
@@ -64,7 +64,7 @@ export function createSession(
   seed: number,
   labels: Pick<PuzzleLabels, 'instead' | 'stays'>,
 ) {
-  const store = openStorage();
+  const store = openPuzzles();
   let puzzle = $state.raw<Puzzle>(makePuzzle(kind, seed));
   let laid = $state.raw<PuzzleCell[]>([]);
   let chosen = $state.raw<number | undefined>(unchosen(kind));
