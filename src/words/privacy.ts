@@ -72,7 +72,7 @@ export const OWN_DATA = {
   saved: 'Saved in your downloads.',
   full: 'There is no room for it in this browser. Nothing was changed.',
   imported: 'Imported.',
-  importedPart: 'Imported, except for what is no setting of this site or has a value it cannot have:',
+  importedPart: 'Imported, except for these entries, which this site cannot use:',
   undone: 'Import undone.',
 } as const;
 

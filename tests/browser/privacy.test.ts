@@ -134,7 +134,7 @@ for (const text of ['{"version":2,"future":"tempo"}', 'torn {']) {
 test('says what of a file was left out, and what could stand there', async ({ page }) => {
   await open(page, undefined);
   await choose(page, JSON.stringify({ kind: 'barwright player data', ...KEPT, site: { swing: 900, loop: false } }));
-  await expect(status(page)).toContainText('Imported, except for');
+  await expect(status(page)).toContainText('Imported, except for these entries');
   await expect(status(page).getByRole('listitem')).toHaveText(['site › swing: 900 (it can be 1–4)']);
   expect(JSON.parse((await stored(page))!).site).toEqual({ loop: false });
 });
