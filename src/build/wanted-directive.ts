@@ -5,8 +5,8 @@
  * that element's `data-loading` and `data-failed`.
  *
  * An island that an address can set something for has an element with `data-wanted-by`, the names of the parameters. It
- * is loaded at once where the address has one of them and leads to that island: by its fragment, or, without one, to the
- * first such island of the page.
+ * is loaded at once where the address has one of them and leads to that island: the first at or after the place that its
+ * fragment names, or, where there is no such place, the first of the page. That element then has `data-linked`.
  */
 import type { ClientDirective } from 'astro';
 
@@ -104,18 +104,23 @@ export default ((load, { value }, island) => {
 
   const enter = (field: Field, type: string) => field.dispatchEvent(new Event(type, { bubbles: true }));
 
-  const asked = () => {
+  const follow = () => {
     const place = island.querySelector<HTMLElement>('[data-wanted-by]');
     const query = new URLSearchParams(location.search);
-    if (!place?.dataset.wantedBy!.split(' ').some((name) => query.has(name))) return false;
-    const { hash } = location;
-    return (hash ? document.getElementById(hash.slice(1)) : document.querySelector('[data-wanted-by]'))?.contains(
-      place,
-    );
+    if (!place?.dataset.wantedBy!.split(' ').some((name) => query.has(name))) return;
+    const target = document.getElementById(location.hash.slice(1));
+    const places = [...document.querySelectorAll<HTMLElement>('[data-wanted-by]')];
+    const isThere = (one: Element) => target!.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING;
+    if (place !== ((target && places.find(isThere)) ?? places[0])) return;
+    place.dataset.linked = '';
+    void start();
   };
 
   // The failure is told in words beside the controls.
   island.addEventListener('astro:hydration-error', (event) => event.preventDefault());
   listen('addEventListener');
-  if (value === 'now' || asked()) void start();
+  if (value === 'now') void start();
+  // Which place comes first is known when all of the page has been read.
+  if (document.readyState === 'loading') addEventListener('DOMContentLoaded', follow);
+  else follow();
 }) satisfies ClientDirective;

@@ -39,6 +39,14 @@ export function sentSays({ tempo, lead, flam }: SentSettings): string {
   return parts.length ? `Set by the link: ${parts.join(', ')}.` : '';
 }
 
+/**
+ * That a link leads to a place that is not there, and where what it sets holds instead.
+ *
+ * @example noPlaceSays('bar-gone') // 'The link leads to “bar-gone”, which is not on this page. What it sets holds here instead.'
+ */
+export const noPlaceSays = (anchor: string): string =>
+  `The link leads to “${shortened(anchor)}”, which is not on this page. What it sets holds here instead.`;
+
 /** A value of a link that is left out, and what could stand there. */
 export interface RefusedSetting {
   name: 'tempo' | 'lead' | 'flam';
@@ -50,7 +58,9 @@ export interface RefusedSetting {
 const NAMES = { tempo: 'tempo', lead: 'lead', flam: 'flam width' };
 
 /** Longer values of an address are nobody's sentence. */
-const SHOWN = 16;
+const SHOWN = 40;
+
+const shortened = (value: string): string => (value.length > SHOWN ? `${value.slice(0, SHOWN)}…` : value);
 
 /**
  * Why something in a link is left out.
@@ -59,8 +69,7 @@ const SHOWN = 16;
  * // 'The link’s tempo “9999” is left out: it can be 30 to 300.'
  */
 export function refusedSays({ name, value, instead }: RefusedSetting): string {
-  const shown = value.length > SHOWN ? `${value.slice(0, SHOWN)}…` : value;
-  return `The link’s ${NAMES[name]} “${shown}” is left out: ${possible(instead)}.`;
+  return `The link’s ${NAMES[name]} “${shortened(value)}” is left out: ${possible(instead)}.`;
 }
 
 function possible(instead: RefusedSetting['instead']): string {

@@ -143,13 +143,39 @@ test.describe('an address that sets something', () => {
     await expect(tempo(figure)).toHaveValue('240');
   });
 
-  test('that names nothing on the page changes nothing', async ({ page }) => {
-    await page.goto(`${EXERCISE}?tempo=72#gone`);
-    const figure = figures(page).first();
-    await figure.getByRole('button', { name: /^Play/ }).hover();
-    await expect(figure.locator('.player')).toBeVisible();
-    await page.waitForLoadState('networkidle');
-    await expect(tempo(figure)).toHaveValue('50');
+  for (const [page, first] of [
+    ['an exercise', `${EXERCISE}?tempo=133#gone`],
+    ['a lesson', `${LESSON}?tempo=133#gone`],
+  ] as const)
+    test(`that names a place which is not on the page of ${page} says so and holds for the first bar`, async ({
+      page,
+    }) => {
+      await page.goto(first);
+      const figure = figures(page).first();
+      await expect(line(figure)).toHaveText(
+        'Set by the link: tempo 133. The link leads to “gone”, which is not on this page. What it sets holds here instead.',
+      );
+      await expect(tempo(figure)).toHaveValue('133');
+      await expect(page.locator('.sent')).toHaveCount(1);
+    });
+
+  test('that names a heading holds for the bar that follows it', async ({ page }) => {
+    await page.goto(LESSON);
+    const { heading, bar } = await page.evaluate(() => {
+      const bars = [...document.querySelectorAll('figure:has(form.player)')];
+      const headings = [...document.querySelectorAll('main :is(h2, h3)[id]')];
+      const after = (one: Element, other: Element | undefined) =>
+        !other || (other.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING) > 0;
+      const at = bars.findIndex((one, index) =>
+        headings.some((h) => index > 0 && after(one, h) && after(h, bars[index - 1])),
+      );
+      const found = headings.findLast((h) => after(bars[at], h) && after(h, bars[at - 1]))!;
+      return { heading: found.id, bar: at };
+    });
+    await page.goto('about:blank');
+    await page.goto(`${LESSON}?tempo=133#${heading}`);
+    await expect(tempo(figures(page).nth(bar))).toHaveValue('133');
+    await expect(page.locator('.sent')).toHaveCount(1);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Settings that a link sent to one bar: they lie over the player's own until something is changed. */
 import { mount } from 'svelte';
 import type { ExerciseMemory, SiteSettings } from '../../../src/storage/index.ts';
-import { LINK_LABELS, refusedSays, sentSays } from '../../../src/words/links.ts';
+import { LINK_LABELS, noPlaceSays, refusedSays, sentSays } from '../../../src/words/links.ts';
 import { LEADS } from '../player/props.ts';
 import { type LinkSettings, type Offered, readSettings, withoutSettings } from './settings.ts';
 import SentLine from './SentLine.svelte';
@@ -25,7 +25,8 @@ const NAME_OF: Record<string, keyof LinkSettings> = { tempo: 'tempo', lead: 'lea
  * the address says nothing about that player. `again` is called when the player's own come back.
  */
 export function receive(root: Element, offered: Offered, again: () => void): Sent | undefined {
-  if (!isNamed(root, location.hash)) return undefined;
+  // What loads the player on the first sign has found out which one the address leads to.
+  if (!root.hasAttribute('data-linked')) return undefined;
   const { settings, refused } = readSettings(location.search, offered);
   if (Object.keys(settings).length + refused.length === 0) return undefined;
   let left = $state.raw(settings);
@@ -54,7 +55,7 @@ export function receive(root: Element, offered: Offered, again: () => void): Sen
     props: {
       says: () => (back ? LINK_LABELS.ownAgain : sentSays(left)),
       canGoBack: () => Object.keys(left).length > 0,
-      refused: refused.map(refusedSays),
+      refused: [...noPlace(location.hash.slice(1)), ...refused.map(refusedSays)],
       onback: backToOwn,
     },
   });
@@ -72,8 +73,4 @@ export function receive(root: Element, offered: Offered, again: () => void): Sen
   };
 }
 
-/** Whether the address leads to this player: by its fragment, or as the first one of the page. */
-function isNamed(root: Element, hash: string): boolean {
-  const target = hash ? document.getElementById(hash.slice(1)) : document.querySelector('form.player');
-  return target?.contains(root) ?? false;
-}
+const noPlace = (anchor: string): string[] => (anchor && !document.getElementById(anchor) ? [noPlaceSays(anchor)] : []);
