@@ -1,5 +1,6 @@
 import type { Phrase, Timeline } from '../core/index.ts';
 import { faultText } from '../core/index.ts';
+import { meterOf } from '../core/time/meter.ts';
 import { slotNames } from '../core/time/slot-names.ts';
 import {
   answerOf,
@@ -48,7 +49,8 @@ function lay(spec: BarSpec, cellOf: CellLookup, where: string): Bar {
 export function playerBar({ request: { cells, pickup }, timeline: { bars, strokes } }: Bar) {
   const [{ meter, grid }] = bars;
   const graces = strokes.some(({ kind }) => kind === 'grace');
-  return { cells, pickup, meter, grid, slots: slotNames(meter, grid).many, graces };
+  const { compound } = meterOf(meter);
+  return { cells, pickup, meter, grid, compound, slots: slotNames(meter, grid).many, graces };
 }
 
 /** The bar of a `<Bar>` in the file `where`. */

@@ -4,16 +4,16 @@ import { isFields } from './shelf.ts';
 
 // The text of each check says what may stand there, in figures and values alone.
 
-/** A whole number from one to the other, both included. */
-export const whole = (from: number, to: number) => {
-  const may = `${from}–${to}`;
-  return v.pipe(v.number(may), v.integer(may), v.minValue(from, may), v.maxValue(to, may));
-};
+const range = (from: number, to: number): string => `${from}–${to}`;
+
 /** A number from one to the other, both included. */
-export const between = (from: number, to: number) => {
-  const may = `${from}–${to}`;
-  return v.pipe(v.number(may), v.minValue(from, may), v.maxValue(to, may));
-};
+export const between = (from: number, to: number) =>
+  v.pipe(
+    v.number(range(from, to)),
+    v.check((value) => value >= from && value <= to, range(from, to)),
+  );
+/** A whole number from one to the other, both included. */
+export const whole = (from: number, to: number) => v.pipe(between(from, to), v.integer(range(from, to)));
 /** One of these values. */
 export const oneOf = <const T extends readonly (string | number)[]>(...values: T) =>
   v.picklist(values, values.join(', '));

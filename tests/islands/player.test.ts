@@ -11,6 +11,7 @@ const player = (texts: string[], more: Partial<PlayerProps> = {}): PlayerProps =
   cells: texts.map((each, index) => ({ id: `c${index}`, text: each })),
   meter: '4/4',
   grid: 4,
+  compound: false,
   slots: 'sixteenths',
   graces: true,
   tempo: { from: 60, to: 90 },

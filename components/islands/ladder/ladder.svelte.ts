@@ -1,6 +1,5 @@
 import type { PlayRequest } from '../../../src/audio/index.ts';
 import { loadAgain } from '../../../src/audio/load-again.ts';
-import { quartersPerMinute } from '../../../src/core/time/meter.ts';
 import { createMemory } from '../player/memory.ts';
 import { Playback } from '../player/playback.svelte.ts';
 import { leadsOf, type PlayerProps } from '../player/props.ts';
@@ -81,7 +80,7 @@ export class Ladder {
     const { meter, counts } = this.#props;
     return {
       timeline: engine.timelineOf(this.#props, leads.find((one) => one === lead) ?? leads[0], site.flams),
-      bpm: quartersPerMinute(meter, this.#tempos[step]),
+      bpm: engine.quartersPerMinute(meter, this.#tempos[step]),
       swing: 1,
       flamMs: site.flamMs,
       loop: true,

@@ -4,6 +4,7 @@ import type { Lead, Phrase, Timeline } from '../../../src/core/index.ts';
 import type { SiteSettings } from '../../../src/storage/index.ts';
 import type { PlayerProps } from './props.ts';
 
+export { quartersPerMinute } from '../../../src/core/time/meter.ts';
 export { lettersOf } from '../../../src/engraving/letters.ts';
 export { draw, reread } from './drawings.ts';
 export { joinFigure } from './figure.ts';

@@ -8,6 +8,8 @@ export interface PlayerProps {
   cells: readonly { id: string; text: string }[];
   /** Of bar 1, also where the text itself says them. */
   meter: string;
+  /** Whether a beat of it is a dotted quarter note. */
+  compound: boolean;
   grid: number;
   /** What its slots are called: "sixteenths". */
   slots: string;

@@ -1,8 +1,6 @@
 /** What one player knows and does: its settings, what they make of the phrase, and the sound. */
 import type { PlayRequest } from '../../../src/audio/index.ts';
 import { loadAgain } from '../../../src/audio/load-again.ts';
-// Not through core's one door: behind it stands the parser, which a touch must not load.
-import { meterOf, quartersPerMinute } from '../../../src/core/time/meter.ts';
 import type { Lead, Timeline } from '../../../src/core/index.ts';
 import { DEFAULTS } from '../../../src/storage/index.ts';
 import type { SiteSettings } from '../../../src/storage/index.ts';
@@ -38,7 +36,7 @@ export function createSession(props: PlayerProps) {
     return {
       timeline: pattern,
       ...(site.check ? { check: { timeline: plain, bars: site.check } } : {}),
-      bpm: quartersPerMinute(meter, tempo),
+      bpm: engine!.quartersPerMinute(meter, tempo),
       swing: swings ? site.swing : 1,
       flamMs,
       loop,
@@ -94,7 +92,7 @@ export function createSession(props: PlayerProps) {
     swings,
     graces,
     slots: props.slots,
-    compound: meterOf(meter).compound,
+    compound: props.compound,
     get tempo() {
       return tempo;
     },
