@@ -50,10 +50,14 @@ const PIECES = [
   { name: 'controls', test: /components.controls.(?!BarRuler)\w+\.svelte/ },
   { name: 'labels', priority: 1, test: /src.words.labels\.ts/ },
   { name: 'storage', priority: 1, test: /src.storage.(shelf|lessons)\.ts/ },
-  { name: 'settings', priority: 1, test: /src.storage.(fitting|players)\.ts|valibot/ },
+  {
+    name: 'settings',
+    priority: 1,
+    test: /src.storage.(fitting|players)\.ts|valibot|islands.(player.(settings\.svelte|props)|links.query)\.ts/,
+  },
   {
     name: 'playing',
-    test: /islands.player.(memory|props|playback\.svelte)\.ts|words.player\.ts|src.audio.(player|output|stall|load-again)\.ts/,
+    test: /islands.player.playback\.svelte\.ts|words.player\.ts|src.audio.(player|output|stall|load-again)\.ts/,
   },
 ];
 

@@ -15,6 +15,9 @@ const SIGNS = ['pointerover', 'focusin', 'touchstart', 'keydown', 'input', 'chan
 /** A wait shorter than this needs no words. */
 const PATIENCE_MS = 300;
 
+/** Says that a panel of the page has come to life. */
+const PANEL = 'panel';
+
 type Field = HTMLInputElement;
 
 /**
@@ -30,6 +33,7 @@ export default ((load, { value }, island) => {
   let key: KeyboardEvent | undefined;
   let loading = false;
 
+  const isPanel = () => island.querySelector('[data-wanted-by]');
   const note = () => island.querySelector<HTMLElement>('[data-wanted-note]');
   const say = (words: 'loading' | 'failed' | undefined) => {
     const place = note();
@@ -75,6 +79,7 @@ export default ((load, { value }, island) => {
     entries.forEach((value, field) => (field.value = value));
     // The attribute goes with hydration; where it stays, the script did not arrive.
     if (island.hasAttribute('ssr')) return forget();
+    if (isPanel()) document.dispatchEvent(new Event(PANEL));
     // One turn later the island's own first effects have run. What is typed until then is caught as well: repeating an
     // older entry over it would lose a letter.
     setTimeout(repeat);
@@ -104,6 +109,9 @@ export default ((load, { value }, island) => {
 
   const enter = (field: Field, type: string) => field.dispatchEvent(new Event(type, { bubbles: true }));
 
+  // What one panel remembers, all of them show.
+  document.addEventListener(PANEL, () => isPanel() && !loading && void start(), { once: true });
+
   const follow = () => {
     const place = island.querySelector<HTMLElement>('[data-wanted-by]');
     const query = new URLSearchParams(location.search);
@@ -113,7 +121,7 @@ export default ((load, { value }, island) => {
     const isThere = (one: Element) => target!.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING;
     if (place !== ((target && places.find(isThere)) ?? places[0])) return;
     place.dataset.linked = '';
-    void start();
+    if (!loading) void start();
   };
 
   // The failure is told in words beside the controls.

@@ -1,24 +1,34 @@
-/** What of a value from outside fits: the one way in which stored texts and files are checked, field by field. */
+/** What of a value from outside fits: the one way in which stored texts, files, links and messages are checked. */
 import * as v from 'valibot';
 import { isFields } from './shelf.ts';
 
 // The text of each check says what may stand there, in figures and values alone.
 
-const range = (from: number, to: number): string => `${from}–${to}`;
+/** Two ends, both included. */
+export interface Range {
+  from: number;
+  to: number;
+}
 
-/** A number from one to the other, both included. */
-export const between = (from: number, to: number) =>
+const says = ({ from, to }: Range): string => `${from}–${to}`;
+
+/** A number in a range. */
+export const between = (range: Range) =>
   v.pipe(
-    v.number(range(from, to)),
-    v.check((value) => value >= from && value <= to, range(from, to)),
+    v.number(says(range)),
+    v.check((value) => value >= range.from && value <= range.to, says(range)),
   );
-/** A whole number from one to the other, both included. */
-export const whole = (from: number, to: number) => v.pipe(between(from, to), v.integer(range(from, to)));
+/** A whole number in a range. */
+export const whole = (range: Range) => v.pipe(between(range), v.integer(says(range)));
 /** One of these values. */
 export const oneOf = <const T extends readonly (string | number)[]>(...values: T) =>
   v.picklist(values, values.join(', '));
 /** A text of this form, of which `may` is an example. */
-export const matching = (form: RegExp, may: string) => v.pipe(v.string(may), v.regex(form, may));
+export const matching = (form: RegExp, may: string) =>
+  v.pipe(
+    v.string(may),
+    v.check((text) => form.test(text), may),
+  );
 /** Yes or no. */
 export const flag = () => v.boolean('true, false');
 
@@ -55,4 +65,16 @@ export function fitting<C extends Checks>(
     return checked?.success;
   });
   return Object.fromEntries(good) as Partial<Checked<C>>;
+}
+
+/** A value that fits its check; undefined for any other. */
+export function fit<T>(value: unknown, check: v.GenericSchema<unknown, T>): T | undefined {
+  const checked = v.safeParse(check, value);
+  return checked.success ? checked.output : undefined;
+}
+
+/** An object all of whose fields fit their checks, without what else it has; undefined for any other value. */
+export function fitWhole<C extends Checks>(value: unknown, checks: C): Checked<C> | undefined {
+  const fields = fitting(value, checks, [], () => undefined);
+  return Object.keys(checks).every((name) => Object.hasOwn(fields, name)) ? (fields as Checked<C>) : undefined;
 }

@@ -1,21 +1,24 @@
 import { between, type Checked, fitting, flag, oneOf, type Report, whole } from './fitting.ts';
 import { type Fields, isFields, own, Shelf, type StorageOptions } from './shelf.ts';
 
+/** Ends of what can be set, both included: beats a minute, milliseconds. */
+export const LIMITS = { tempo: { from: 30, to: 300 }, flamMs: { from: 10, to: 80 } } as const;
+
 /** Of one exercise or bar. */
 const MEMORY = {
   /** Beats a minute, as the page shows them. */
-  tempo: whole(30, 300),
+  tempo: whole(LIMITS.tempo),
   lead: oneOf('written', 'left', 'alternating'),
 };
 
 /** Of the whole site. */
 const SITE = {
   /** Gap between a grace note and its primary, in milliseconds. */
-  flamMs: whole(10, 80),
+  flamMs: whole(LIMITS.flamMs),
   /** `before` and `on` are written out as measured notes. */
   flams: oneOf('grace', 'before', 'on'),
   /** Long to short, 1 is even. */
-  swing: between(1, 4),
+  swing: between({ from: 1, to: 4 }),
   click: oneOf('off', 'beats', 'slots'),
   countIn: flag(),
   /** Bars of the check pattern before as many bars of the exercise; 0 for none. */

@@ -1,16 +1,16 @@
-import { type Checked, fitting, flag, matching, type Report, whole } from './fitting.ts';
+import { type Checked, fitting, fitWhole, flag, matching, type Report, whole } from './fitting.ts';
 import { own, Shelf, type StorageOptions } from './shelf.ts';
 
 const PUZZLE = {
   kind: matching(/^[a-z0-9-]{1,200}$/, 'fill'),
   /** The number in its address. */
-  seed: whole(1, 999_999_999),
+  seed: whole({ from: 1, to: 999_999_999 }),
   /** The day by the player's own clock, `2026-11-25`. */
   day: matching(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, '2026-11-25'),
   right: flag(),
   /** Wrong answers given before that. */
-  misses: whole(0, 1_000_000),
-  hints: whole(0, 1_000_000),
+  misses: whole({ from: 0, to: 1_000_000 }),
+  hints: whole({ from: 0, to: 1_000_000 }),
 };
 
 /** How one puzzle went, the last time it was answered. */
@@ -25,16 +25,13 @@ export function readPuzzles(value: unknown, report: Report): PuzzleRecord[] {
   const all: unknown[] = Array.isArray(value) ? value : [];
   const read = all.flatMap((one, index) => {
     const at = ['puzzles', String(index)];
-    const record = fitting(one, PUZZLE, at, report);
-    if (isComplete(record)) return record;
-    report(at, one);
-    return [];
+    fitting(one, PUZZLE, at, report);
+    const record = fitWhole(one, PUZZLE);
+    if (!record) report(at, one);
+    return record ?? [];
   });
   return read.slice(-MOST_PUZZLES);
 }
-
-const isComplete = (record: Partial<PuzzleRecord>): record is PuzzleRecord =>
-  Object.keys(PUZZLE).every((name) => Object.hasOwn(record, name));
 
 /** How puzzles went; every call works where nothing can be kept, for as long as the page is open. */
 export interface PuzzleStore {

@@ -21,7 +21,7 @@ export const LINK_LABELS = {
 export const linkName = (what: string): string => `${LINK_LABELS.copy}: ${what}`;
 
 /** What a link can set, as it is said. */
-export interface SentSettings {
+export interface LinkedSettings {
   /** Beats a minute. */
   tempo?: number | undefined;
   lead?: string | undefined;
@@ -32,9 +32,9 @@ export interface SentSettings {
 /**
  * What holds because the link says so; nothing where nothing does.
  *
- * @example sentSays({ tempo: 80, lead: 'left' }) // 'Set by the link: tempo 80, left lead.'
+ * @example overridesSay({ tempo: 80, lead: 'left' }) // 'Set by the link: tempo 80, left lead.'
  */
-export function sentSays({ tempo, lead, flam }: SentSettings): string {
+export function overridesSay({ tempo, lead, flam }: LinkedSettings): string {
   const parts = [tempo && `tempo ${tempo}`, lead && `${lead} lead`, flam && `flam width ${flam} ms`].filter(Boolean);
   return parts.length ? `Set by the link: ${parts.join(', ')}.` : '';
 }

@@ -117,7 +117,7 @@ test.describe('an address that sets something', () => {
     await expect(tempo(named)).toHaveValue('133');
     await expect(named).toBeInViewport();
     const others = await figures(page)
-      .filter({ hasNot: page.locator('.sent') })
+      .filter({ hasNot: page.locator('.overrides') })
       .all();
     expect(others.length).toBeGreaterThan(2);
     await others[0].getByRole('button', { name: /^Play/ }).hover();
@@ -156,7 +156,7 @@ test.describe('an address that sets something', () => {
         'Set by the link: tempo 133. The link leads to “gone”, which is not on this page. What it sets holds here instead.',
       );
       await expect(tempo(figure)).toHaveValue('133');
-      await expect(page.locator('.sent')).toHaveCount(1);
+      await expect(page.locator('.overrides')).toHaveCount(1);
     });
 
   test('that names a heading holds for the bar that follows it', async ({ page }) => {
@@ -175,7 +175,7 @@ test.describe('an address that sets something', () => {
     await page.goto('about:blank');
     await page.goto(`${LESSON}?tempo=133#${heading}`);
     await expect(tempo(figures(page).nth(bar))).toHaveValue('133');
-    await expect(page.locator('.sent')).toHaveCount(1);
+    await expect(page.locator('.overrides')).toHaveCount(1);
   });
 });
 

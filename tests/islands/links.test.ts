@@ -1,14 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  differing,
-  type LinkSettings,
-  printSettings,
-  readSettings,
-  withoutSettings,
-} from '../../components/islands/links/settings.ts';
-import { frameHtml, resizeScript } from '../../components/islands/links/snippet.ts';
-import { refusedSays, sentSays } from '../../src/words/links.ts';
+import { differing, type LinkSettings, printQuery, withoutSettings } from '../../components/islands/links/query.ts';
+import { readQuery } from '../../components/islands/links/read-query.ts';
+import { frameHtml, heightIn, resizeScript } from '../../components/islands/links/snippet.ts';
+import { overridesSay, refusedSays } from '../../src/words/links.ts';
 import { runs } from '../helpers/arbitrary.ts';
 
 const ALL = { leads: ['right', 'left', 'alternating'], graces: true } as const;
@@ -26,19 +21,19 @@ describe('settings in an address', () => {
   test('come back as they were written', () => {
     fc.assert(
       fc.property(settings, (set) => {
-        expect(readSettings(printSettings(set), ALL)).toEqual({ settings: set, refused: [] });
+        expect(readQuery(printQuery(set), ALL)).toEqual({ settings: set, refused: [] });
       }),
       runs(300),
     );
   });
 
   test('are short, and nothing where nothing is set', () => {
-    expect(printSettings({ tempo: 80, lead: 'left', flam: 45 })).toBe('?tempo=80&lead=left&flam=45');
-    expect(printSettings({})).toBe('');
+    expect(printQuery({ tempo: 80, lead: 'left', flam: 45 })).toBe('?tempo=80&lead=left&flam=45');
+    expect(printQuery({})).toBe('');
   });
 
   test('that cannot be had are left out with a reason, and the others hold', () => {
-    const read = readSettings('?tempo=9999&lead=up&flam=45', ALL);
+    const read = readQuery('?tempo=9999&lead=up&flam=45', ALL);
     expect(read.settings).toEqual({ flam: 45 });
     expect(read.refused.map(refusedSays)).toEqual([
       'The link’s tempo “9999” is left out: it can be 30 to 300.',
@@ -47,7 +42,7 @@ describe('settings in an address', () => {
   });
 
   test('are refused where the bar does not have them', () => {
-    const read = readSettings('?lead=left&flam=45', { leads: ['right'], graces: false });
+    const read = readQuery('?lead=left&flam=45', { leads: ['right'], graces: false });
     expect(read.settings).toEqual({});
     expect(read.refused.map(refusedSays)).toEqual([
       'The link’s lead “left” is left out: here it is always right.',
@@ -59,9 +54,9 @@ describe('settings in an address', () => {
     fc.assert(
       fc.property(fc.string(), fc.string(), fc.string(), (tempo, lead, flam) => {
         const search = `?${new URLSearchParams({ tempo, lead, flam })}`;
-        for (const one of readSettings(search, ALL).refused)
+        for (const one of readQuery(search, ALL).refused)
           expect(refusedSays(one)).toMatch(/^The link’s .+ left out: .+\.$/s);
-        readSettings(tempo, ALL);
+        readQuery(tempo, ALL);
       }),
       runs(300),
     );
@@ -79,8 +74,8 @@ describe('settings in an address', () => {
   });
 
   test('are said in a line', () => {
-    expect(sentSays({ tempo: 80, lead: 'left' })).toBe('Set by the link: tempo 80, left lead.');
-    expect(sentSays({})).toBe('');
+    expect(overridesSay({ tempo: 80, lead: 'left' })).toBe('Set by the link: tempo 80, left lead.');
+    expect(overridesSay({})).toBe('');
   });
 });
 
@@ -92,6 +87,14 @@ describe('the frame for another page', () => {
     expect(html).toContain('src="https://school.example/embed/flam-drag-slow/?tempo=72&amp;lead=left"');
     expect(html).toContain('title="A &quot;slow&quot; &lt;drag&gt; &amp; more"');
     expect(html).toMatch(/^<iframe [^>]*height="431"[^>]*><\/iframe>$/);
+  });
+
+  test('tells its height in one kind of message', () => {
+    expect(heightIn({ barwright: 'height', id: 'a', height: 431 })).toBe(431);
+    for (const odd of [0, -1, NaN, Infinity, '431', null, undefined])
+      expect(heightIn({ barwright: 'height', id: 'a', height: odd })).toBeUndefined();
+    for (const odd of [undefined, null, 'height', [], { barwright: 'ask' }, { barwright: 'height', height: 431 }])
+      expect(heightIn(odd)).toBeUndefined();
   });
 
   test('gets its height from a script that hears one site alone', () => {

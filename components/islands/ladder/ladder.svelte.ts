@@ -1,8 +1,8 @@
 import type { PlayRequest } from '../../../src/audio/index.ts';
 import { loadAgain } from '../../../src/audio/load-again.ts';
-import { createMemory } from '../player/memory.ts';
 import { Playback } from '../player/playback.svelte.ts';
-import { leadsOf, type PlayerProps } from '../player/props.ts';
+import type { PlayerProps } from '../player/props.ts';
+import { BarSettings } from '../player/settings.svelte.ts';
 import { climbed, FOOT, moved, turned, type Climb, type Rungs } from './climb.ts';
 
 /** What a ladder is handed by the page: its player's bar, the tempos on the way up, and how often each goes round. */
@@ -23,7 +23,7 @@ export class Ladder {
   readonly #props: PlayerProps;
   readonly #tempos: readonly number[];
   readonly #rungs: Rungs;
-  readonly #memory: ReturnType<typeof createMemory>;
+  readonly #settings: BarSettings;
   #at = $state.raw<Climb | undefined>();
   #engine: Engine | undefined;
 
@@ -32,7 +32,7 @@ export class Ladder {
     this.#props = player;
     this.#tempos = tempos;
     this.#rungs = { steps: tempos.length, rounds };
-    this.#memory = createMemory(player.id);
+    this.#settings = new BarSettings(player);
     $effect(() => {
       if (!this.playback.active) return;
       const looking = setInterval(() => this.#look(), LOOK_MS);
@@ -64,7 +64,7 @@ export class Ladder {
   step(step: number): boolean {
     const round = this.playback.position()?.pass ?? 1;
     if (this.#at) this.#go(moved(this.#at, step, round));
-    else this.#memory.setExercise({ tempo: this.#tempos[step] });
+    else this.#settings.tempo = this.#tempos[step];
     return this.#at === undefined;
   }
 
@@ -75,11 +75,10 @@ export class Ladder {
   }
 
   #request(engine: Engine, step: number): PlayRequest {
-    const { site, lead } = this.#memory.recall();
-    const leads = leadsOf(this.#props);
+    const { site, lead } = this.#settings;
     const { meter, counts } = this.#props;
     return {
-      timeline: engine.timelineOf(this.#props, leads.find((one) => one === lead) ?? leads[0], site.flams),
+      timeline: engine.timelineOf(this.#props, lead, site.flams),
       bpm: engine.quartersPerMinute(meter, this.#tempos[step]),
       swing: 1,
       flamMs: site.flamMs,

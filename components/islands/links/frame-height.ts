@@ -3,27 +3,13 @@
  * height changes and when it is asked with `{ barwright: 'ask' }`. A height is no secret, so it is told to any page.
  */
 
-/** The message from the frame. */
-export interface HeightMessage {
-  barwright: 'height';
-  /** Of the exercise. */
-  id: string;
-  height: number;
-}
-
-/** Whether a message is one about height. */
-export function isHeight(data: unknown): data is HeightMessage {
-  const { barwright, height } = (data ?? {}) as Partial<HeightMessage>;
-  return barwright === 'height' && typeof height === 'number';
-}
-
 /** Tells the page around this one how high it is, from now on; a page that stands alone tells nobody. */
 export function tellHeight(page: Document, id: string): void {
   if (parent === window) return;
   const root = page.documentElement;
   const tell = () => {
-    const message: HeightMessage = { barwright: 'height', id, height: Math.ceil(root.getBoundingClientRect().height) };
-    parent.postMessage(message, '*');
+    const height = Math.ceil(root.getBoundingClientRect().height);
+    parent.postMessage({ barwright: 'height', id, height }, '*');
   };
   new ResizeObserver(tell).observe(root);
   addEventListener('message', ({ data }) => {

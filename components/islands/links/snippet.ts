@@ -1,4 +1,22 @@
-/** What a teacher copies into a page of their own to show an exercise there. */
+/** What a teacher copies into a page of their own to show an exercise there, and what the frame there says. */
+import { between, fitWhole, matching, oneOf } from '../../../src/storage/index.ts';
+
+/** No exercise is higher, in CSS pixels. */
+const HIGHEST = 100_000;
+
+/** What an exercise in a frame tells the page around it. */
+const HEIGHT = {
+  barwright: oneOf('height'),
+  id: matching(/./, 'flam-drag-slow'),
+  height: between({ from: 1, to: HIGHEST }),
+};
+
+/**
+ * The height in a message from a frame, in CSS pixels; undefined for any other message.
+ *
+ * @example heightIn({ barwright: 'height', id: 'a', height: 431 }) // 431
+ */
+export const heightIn = (message: unknown): number | undefined => fitWhole(message, HEIGHT)?.height;
 
 /** What the frame in another page is made of. */
 export interface FrameFacts {
