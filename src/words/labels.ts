@@ -18,8 +18,6 @@ export const LABELS = {
   write: 'Write your own lesson',
   proof: 'How we know',
   searchSite: 'This site',
-  searchField: 'Word or sticking',
-  searchButton: 'Find',
   lessonNav: 'Lessons before and after this one',
   previous: 'Before this',
   next: 'After this',

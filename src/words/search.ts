@@ -19,6 +19,8 @@ export const STICKING_KINDS = ['lesson', 'exercise', 'rudiment', 'cell'];
 
 /** The sentences of the search that no page shares. */
 export const SEARCH_WORDS = {
+  field: 'Word or sticking',
+  find: 'Find',
   narrow: 'Narrow it down',
   start: 'Type a word, or a sticking with a space between the slots: R L L',
   looking: 'Looking …',
