@@ -2,8 +2,23 @@
  * The one contract for a programmer's errors: RangeError with the name, the value and its limit.
  */
 
-/** A value as it is told: a text in quotes, so that it is not taken for a number. */
-export const shown = (value: unknown): string => (typeof value === 'string' ? `"${value}"` : String(value));
+const MOST_SHOWN = 80;
+
+/** A value as it is told, shortened: a text in quotes, so that it is not taken for a number. */
+export function shown(value: unknown): string {
+  const text = plain(value);
+  const short = text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text;
+  return typeof value === 'string' ? `"${short}"` : short;
+}
+
+/** Some objects cannot be turned into text. */
+function plain(value: unknown): string {
+  try {
+    return String(value);
+  } catch {
+    return 'an object';
+  }
+}
 
 /** Refuses what does not hold. */
 export function must(holds: boolean, name: string, value: unknown, limit: string): asserts holds {
@@ -25,9 +40,24 @@ export function whole(name: string, value: unknown, from: number, to = Infinity)
   must(holds, name, value, to < Infinity ? `a whole number from ${from} to ${to}` : `a whole number from ${from}`);
 }
 
-/** Refuses what is no number above 0. */
+/** Further from 1, tempos and lengths would make times that no number holds. */
+const LEAST = 1e-6;
+const MOST = 1e9;
+
+/** Refuses what is no number above 0, and what is too small or too large to be a tempo or a length of time. */
 export function above0(name: string, value: unknown): void {
   must(Number.isFinite(value) && (value as number) > 0, name, value, 'more than 0');
+  must((value as number) >= LEAST && (value as number) <= MOST, name, value, `${LEAST} to ${MOST}`);
+}
+
+/** Refuses what is neither left out nor true or false. */
+export function optionalSwitch(name: string, value: unknown): void {
+  must(value === undefined || typeof value === 'boolean', name, value, 'true or false');
+}
+
+/** Refuses options that are no object. */
+export function checkOptions(name: string, value: unknown, of = 'an object of options'): void {
+  must(isObject(value), `options of ${name}`, value, of);
 }
 
 /** Refuses what is no number between two limits. */

@@ -23,17 +23,19 @@ const examples = files.flatMap((file) =>
   })),
 );
 
-function evaluate(code: string): unknown {
-  const scope: Record<string, unknown> = { ...core, ...fixtures() };
+/** What a file exports, what core does, and the fixtures. */
+async function evaluate(file: string, code: string): Promise<unknown> {
+  const own = await import(/* @vite-ignore */ join(ROOT, file));
+  const scope: Record<string, unknown> = { ...core, ...own, ...fixtures() };
   return new Function(...Object.keys(scope), `return (${code});`)(...Object.values(scope));
 }
 
 describe('examples in the documentation of core', () => {
   it('are there', () => expect(examples.length).toBeGreaterThan(15));
 
-  it.each(examples)('$file: $code', ({ code, value }) => {
-    const found = evaluate(code);
-    const wanted = evaluate(value);
+  it.each(examples)('$file: $code', async ({ file, code, value }) => {
+    const found = await evaluate(file, code);
+    const wanted = await evaluate(file, value);
     if (typeof wanted === 'object' && wanted !== null) expect(found).toMatchObject(wanted as object);
     else expect(found).toBe(wanted);
   });

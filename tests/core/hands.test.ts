@@ -1,7 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_LIMITS, hands, motions } from '../../src/core/index.ts';
-import { runs } from '../helpers/arbitrary.ts';
+import {
+  DEFAULT_LIMITS,
+  hands,
+  isHand,
+  layPhrase,
+  LIMBS,
+  mirror,
+  motions,
+  otherHand,
+  perform,
+  type Gap,
+  type HandsReport,
+  type Limb,
+  type LimbReport,
+  type Sticking,
+  type Timeline,
+} from '../../src/core/index.ts';
+import { grid, runs, sticking } from '../helpers/arbitrary.ts';
 import { timelineOf } from '../helpers/phrases.ts';
 
 const of = (text: string, how = { meter: '4/4', grid: 4 }): ReturnType<typeof timelineOf> =>
@@ -46,6 +62,23 @@ describe('gaps', () => {
     expect(kinds('R R - - R R - -', 'R')).toEqual(['rebound', 'single', 'rebound']);
     expect(kinds('lR L', 'L')).toEqual(['grace']);
     expect(kinds('KK R K', 'K')).toEqual(['doubleFoot', 'foot']);
+  });
+
+  it('find a double at either end, over the seam only where the phrase goes round', () => {
+    const kinds = (loop: boolean): string[] =>
+      hands(timelineOf('R R L R', { meter: '4/4', grid: 1 }), 60, { loop }).limbs.R!.gaps.map((g) => g.kind);
+    expect(kinds(false)).toEqual(['rebound', 'single']);
+    expect(kinds(true)).toEqual(['single', 'single', 'single']);
+  });
+
+  it('tell a double whatever the other hand does at the same time', () => {
+    expect(hands(of('R R+L'), 60).limbs.R!.gaps[0].kind).toBe('rebound');
+    expect(hands(of('L R+L'), 60).limbs.L!.gaps[0].kind).toBe('rebound');
+  });
+
+  it('are no double of a foot that strikes once, time after time', () => {
+    const { gaps } = hands(timelineOf('-K - - -', { meter: '4/4', grid: 1 }), 60, { loop: true }).limbs.K!;
+    expect(gaps.map((g) => [g.kind, g.ms])).toEqual([['foot', 4000]]);
   });
 
   it('count a grace note where it sounds', () => {
@@ -110,6 +143,51 @@ describe('gaps', () => {
   it('throw for no tempo and no limit', () => {
     expect(() => hands(of('R'), 0)).toThrow(RangeError);
     expect(() => hands(of('R'), 60, { limits: { single: NaN } })).toThrow('limit of single is NaN; more than 0');
+  });
+});
+
+/** What is said of a limb, but for the ids of its strokes: two hands at once have theirs by the order of the chord. */
+function said(report: LimbReport | undefined): unknown {
+  if (!report) return undefined;
+  const bare = ({ from: _from, to: _to, ...rest }: Gap): unknown => rest;
+  const { gaps, tightest, longestRun, longestRunWithGraces, ...counts } = report;
+  return {
+    ...counts,
+    gaps: gaps.map(bare),
+    tightest: Object.fromEntries(Object.entries(tightest).map(([kind, gap]) => [kind, bare(gap)])),
+    runs: [longestRun?.length, longestRunWithGraces?.length],
+  };
+}
+
+const swap = (limb: Limb): Limb => (isHand(limb) ? otherHand(limb) : limb);
+
+describe('hands of a mirrored phrase', () => {
+  const played = (one: Sticking, m: string, g: number, flams: 'grace' | 'before' | 'on'): Timeline | undefined => {
+    const ruler = one.hands[0].kind === 'head' ? {} : { meter: m, grid: g };
+    const laid = layPhrase({ cells: [{ id: 'one', sticking: one }], ...ruler, fill: 'rests' });
+    return laid.ok ? perform(laid.phrase, { flams }) : undefined;
+  };
+
+  it('are those of the phrase with the hands exchanged', () => {
+    const flams = fc.constantFrom('grace', 'before', 'on');
+    fc.assert(
+      fc.property(sticking, fc.constantFrom('4/4', '6/8', '5/8'), grid, flams, fc.boolean(), (one, m, g, how, loop) => {
+        const timeline = played(one, m, g, how);
+        fc.pre(timeline !== undefined);
+        const [plain, turned] = [timeline, played(mirror(one), m, g, how)!].map((each) => hands(each, 90, { loop }));
+        for (const limb of LIMBS) expect(said(turned.limbs[swap(limb)])).toEqual(said(plain.limbs[limb]));
+        const tempos = ({ bindsAt }: HandsReport, turn: (limb: Limb) => Limb): string[] =>
+          bindsAt.map(({ limb, kind, bpm }) => `${turn(limb)} ${kind} ${bpm}`).sort();
+        expect(tempos(turned, swap)).toEqual(tempos(plain, (limb) => limb));
+        expect([turned.limit?.bpm, turned.limit?.kind]).toEqual([plain.limit?.bpm, plain.limit?.kind]);
+      }),
+      runs(200),
+    );
+  });
+
+  it('are limited by the other hand', () => {
+    expect(hands(of('R L R L'), 60).limit!.limb).toBe('R');
+    expect(hands(of('L R L R'), 60).limit!.limb).toBe('L');
   });
 });
 

@@ -33,6 +33,18 @@ describe('schedule', () => {
     expect(seconds['1.0.0'] - seconds['1.0.0g0']).toBeCloseTo(gap / 2, 12);
   });
 
+  it('leaves a pickup that begins with a flam its grace note in front, also where the phrase goes round', () => {
+    const early = timelineOf('lR R L R L', { meter: '4/4', grid: 1, pickup: 1 });
+    expect(at(early, { bpm: 60, loop: true })['0.3.0g0']).toBeCloseTo(-1.03, 12);
+  });
+
+  it('leaves a flam on beat 1 within half the gap to the last stroke of the round before, past a pickup', () => {
+    const early = timelineOf('R lR L R LLLL', { meter: '4/4', grid: 1, pickup: 1 });
+    const grace = (loop: boolean): number => at(early, { bpm: 300, flamMs: 80, loop })['1.0.0g0'];
+    expect(grace(false)).toBeCloseTo(-0.08, 12);
+    expect(grace(true)).toBeCloseTo(-0.025, 12);
+  });
+
   it('spaces a drag evenly', () => {
     const drag = timelineOf('llR -', { meter: '2/4', grid: 1 });
     const seconds = at(drag, { bpm: 60, flamMs: 25 });
@@ -83,6 +95,8 @@ describe('schedule', () => {
     { bpm: 0 },
     { bpm: -60 },
     { bpm: NaN },
+    { bpm: 5e-324 },
+    { bpm: 1e300 },
     { bpm: [] },
     {
       bpm: [

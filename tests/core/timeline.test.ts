@@ -117,6 +117,11 @@ describe('flams written out', () => {
     expect(kick('R lR+K', 'before')).toBe(20160);
     expect(kick('R l@tom1:l@crash:R+K', 'before')).toBe(15120);
   });
+
+  it('leave the kick where another one is struck under the cymbal', () => {
+    const { strokes } = quarters('KK+rr@choke:rL-', 'before');
+    expect(strokes.filter((s) => s.limb === 'K').map((s) => s.tick)).toEqual([0, 6720]);
+  });
 });
 
 describe('orchestration', () => {

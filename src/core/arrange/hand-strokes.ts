@@ -1,4 +1,5 @@
 import { slotsOnly } from '../sticking/expand.ts';
+import { LIMBS } from '../sticking/limbs.ts';
 import { mirror } from '../sticking/mirror.ts';
 import type { Chord, Hand, HoldItem, Limb, SlotItem, Sticking } from '../sticking/types.ts';
 import { chordsOf, handMoments, runsOf, type Both, type RunProfile } from './profile.ts';
@@ -25,8 +26,6 @@ export interface StrokeProfile {
   first: number;
   last: number;
 }
-
-const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
 
 /** A sticking as written and mirrored. */
 export const strokeProfiles = (sticking: Sticking): Both<StrokeProfile> => [

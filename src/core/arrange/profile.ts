@@ -1,4 +1,5 @@
 import { slotsOnly } from '../sticking/expand.ts';
+import { isHand } from '../sticking/limbs.ts';
 import { mirror } from '../sticking/mirror.ts';
 import type { Chord, Hand, HoldItem, SlotItem, Sticking } from '../sticking/types.ts';
 import { cellHands, type CellHands } from '../phrase/lead.ts';
@@ -52,7 +53,7 @@ export const chordsOf = (item: SlotItem | HoldItem | undefined): Chord[] => (ite
 
 /** Who strikes at each moment: grace notes, where they count, before their primary. */
 function momentsOf(chord: Chord, graces: boolean): Hand[][] {
-  const main = chord.map((s) => s.limb).filter((limb): limb is Hand => limb === 'R' || limb === 'L');
+  const main = chord.map((s) => s.limb).filter(isHand);
   const before = graces ? chord.flatMap((s) => (s.graces ?? []).map((g) => [g.hand])) : [];
   return main.length ? [...before, main] : before;
 }

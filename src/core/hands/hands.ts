@@ -1,10 +1,11 @@
-import { above0 } from '../check.ts';
+import { above0, checkOptions, isObject, must, oneOf } from '../check.ts';
+import { isHand, LIMBS } from '../sticking/limbs.ts';
 import { DEFAULT_FLAM_MS } from '../timeline/schedule.ts';
 import type { Bpm, Milliseconds } from '../time/units.ts';
 import type { Limb } from '../sticking/types.ts';
 import type { Timeline } from '../timeline/types.ts';
-import { bindingTempo } from './binds.ts';
-import { gapsOf, type Gap, type GapKind, type GapOptions } from './gaps.ts';
+import { limitingTempo } from './limiting-tempo.ts';
+import { limbGaps, timed, type Gap, type GapKind, type Timed } from './gaps.ts';
 import { motions, type Motion } from './motion.ts';
 import { longestRuns, type LongestRuns } from './runs.ts';
 
@@ -44,8 +45,6 @@ export interface HandsOptions {
   loop?: boolean;
 }
 
-const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
-
 /**
  * For each limb its gaps in slots and, at a tempo, in milliseconds; longest run, tightest gap of each kind and where; and
  * the tempo at which given limits bind. Throws RangeError for a tempo or a limit of 0 or less.
@@ -53,29 +52,40 @@ const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
  * hands(timeline, 90).limbs.L.longestRun.length // → 2
  */
 export function hands(timeline: Timeline, bpm: Bpm, options: HandsOptions = {}): HandsReport {
+  checkOptions('hands', options);
   const { flamMs = DEFAULT_FLAM_MS, loop = false } = options;
-  const limits = { ...DEFAULT_LIMITS, ...options.limits };
-  for (const [kind, limit] of Object.entries(limits)) above0(`limit of ${kind}`, limit);
+  const limits = limitsOf(options.limits);
+  const played = timed(timeline, { bpm, flamMs, loop });
   const used = LIMBS.filter((limb) => timeline.strokes.some((s) => s.limb === limb));
-  const reports = used.map((limb) => [limb, report(timeline, limb, { bpm, flamMs, loop })] as const);
-  const tempoOf = bindingTempo(timeline, { flamMs, loop });
+  const reports = used.map((limb) => [limb, report(played, limb)] as const);
+  const tempoOf = limitingTempo(timeline, { flamMs, loop });
   const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, tempoOf));
-  const sorted = [...bindsAt].sort((a, b) => a.bpm - b.bpm);
-  return {
-    limbs: Object.fromEntries(reports),
-    motions: motions(timeline),
-    bindsAt,
-    ...(sorted.length ? { limit: sorted[0] } : {}),
-  };
+  const limit = lowest(bindsAt, timeline);
+  return { limbs: Object.fromEntries(reports), motions: motions(timeline), bindsAt, ...(limit ? { limit } : {}) };
 }
 
-function report(timeline: Timeline, limb: Limb, options: Required<GapOptions>): LimbReport {
-  const own = timeline.strokes.filter((s) => s.limb === limb);
-  const gaps = gapsOf(timeline, limb, options);
+function limitsOf(given: Partial<Limits> = {}): Limits {
+  must(isObject(given), 'limits', given, 'an object of milliseconds by kind of gap');
+  for (const kind of Object.keys(given)) oneOf('limit', kind, Object.keys(DEFAULT_LIMITS));
+  const limits = { ...DEFAULT_LIMITS, ...given };
+  for (const [kind, limit] of Object.entries(limits)) above0(`limit of ${kind}`, limit);
+  return limits;
+}
+
+/** The lowest tempo; of equal ones that of the gap that begins first, so that a mirrored phrase is limited by the other hand. */
+function lowest(bindsAt: HandsReport['bindsAt'], { strokes }: Timeline): HandsReport['limit'] {
+  const places = new Map(strokes.map((s, i) => [s.id, i]));
+  const [first] = [...bindsAt].sort((a, b) => a.bpm - b.bpm || places.get(a.gap.from)! - places.get(b.gap.from)!);
+  return first;
+}
+
+function report(played: Timed, limb: Limb): LimbReport {
+  const own = played.timeline.strokes.filter((s) => s.limb === limb);
+  const gaps = limbGaps(played, limb);
   const graces = own.filter((s) => s.kind === 'grace').length;
   const tightest: Partial<Record<GapKind, Gap>> = {};
   for (const gap of gaps) if (gap.ticks > 0 && gap.ms < (tightest[gap.kind]?.ms ?? Infinity)) tightest[gap.kind] = gap;
-  const runs = limb === 'R' || limb === 'L' ? longestRuns(timeline, limb, options.loop) : {};
+  const runs = isHand(limb) ? longestRuns(played.timeline, limb, played.loop) : {};
   return { strokes: own.length - graces, graces, gaps, tightest, ...runs };
 }
 

@@ -1,3 +1,4 @@
+import { isHand } from '../sticking/limbs.ts';
 import type { Hand } from '../sticking/types.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 
@@ -19,7 +20,7 @@ export interface LongestRuns {
 
 /** The longest runs of one hand, over the seam too where the phrase goes round. */
 export function longestRuns(timeline: Timeline, hand: Hand, loop = false): LongestRuns {
-  const both = timeline.strokes.filter((s) => s.limb === 'R' || s.limb === 'L');
+  const both = timeline.strokes.filter((s) => isHand(s.limb));
   return {
     longestRun: longest(moments(both.filter((s) => s.kind !== 'grace')), hand, loop),
     longestRunWithGraces: longest(moments(both), hand, loop),

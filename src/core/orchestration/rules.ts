@@ -1,3 +1,4 @@
+import { isHand } from '../sticking/limbs.ts';
 import { isObject, list, must, oneOf, whole } from '../check.ts';
 import { SURFACES, type Surface } from '../sticking/surfaces.ts';
 import type { Limb } from '../sticking/types.ts';
@@ -39,7 +40,7 @@ interface CellPlace {
 
 function passes(stroke: Stroke, place: CellPlace, test: StrokeTest): boolean {
   const grace = stroke.kind === 'grace';
-  const hand = stroke.limb === 'R' || stroke.limb === 'L';
+  const hand = isHand(stroke.limb);
   const flammed = stroke.graces.length > 0;
   const is: Required<Omit<StrokeTest, 'limb' | 'place'>> = {
     grace,
@@ -89,6 +90,7 @@ function checkRule(rule: OrchestrationRule): void {
 export function applyOrchestration(placed: Placed[], rules: readonly OrchestrationRule[]): Stroke[] {
   list('orchestration', rules, 'rules');
   rules.forEach(checkRule);
+  if (rules.length === 0) return placed.map(({ stroke }) => stroke);
   const places = cellPlaces(placed.map((p) => p.stroke));
   const turns = rules.map(() => 0);
   return placed.map(({ stroke, written }) => {

@@ -1,5 +1,5 @@
 import type { Hand, SlotItem } from '../sticking/types.ts';
-import { otherHand } from '../sticking/mirror.ts';
+import { otherHand } from '../sticking/limbs.ts';
 import { slotsOf } from '../time/meter.ts';
 import { layPhrase } from './lay.ts';
 import type { Phrase } from './types.ts';

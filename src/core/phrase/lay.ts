@@ -1,7 +1,7 @@
 import { isObject, must, oneOf, shown } from '../check.ts';
 import type { Fault, Result } from '../fault.ts';
 import { expand, slotsOnly, type FlatItem } from '../sticking/expand.ts';
-import { LIMITS } from '../sticking/check-lines.ts';
+import { LIMITS } from '../sticking/limits.ts';
 import { countName, countNames, sayCount } from '../time/counts.ts';
 import { isGrid, MAX_GRID, readMeter, slotsOf, slotTicks } from '../time/meter.ts';
 import { slotNames } from '../time/slot-names.ts';

@@ -1,4 +1,5 @@
-import { mirror, otherHand } from '../sticking/mirror.ts';
+import { isHand, otherHand } from '../sticking/limbs.ts';
+import { mirror } from '../sticking/mirror.ts';
 import { slotsOnly } from '../sticking/expand.ts';
 import type { Chord, Hand, Sticking } from '../sticking/types.ts';
 import type { Cell, Lead } from './types.ts';
@@ -34,8 +35,7 @@ function handsOf(sticking: Sticking): Hand[][] {
     .filter((hands) => hands.length > 0);
 }
 
-const handsIn = (chord: Chord): Hand[] =>
-  chord.map((s) => s.limb).filter((limb): limb is Hand => limb === 'R' || limb === 'L');
+const handsIn = (chord: Chord): Hand[] => chord.map((s) => s.limb).filter(isHand);
 
 /** The one hand of a chord; nothing where both strike. */
 const alone = (hands: Hand[] | undefined): Hand | undefined => (hands?.length === 1 ? hands[0] : undefined);

@@ -1,12 +1,11 @@
+import { isHand } from './limbs.ts';
 import { slotNames } from '../time/slot-names.ts';
 import { slotsOf } from '../time/meter.ts';
 import { countItems, expand, isSlot, slotCount, slotsOnly, type FlatItem } from './expand.ts';
+import { LIMITS } from './limits.ts';
 import type { Places } from './parse-line.ts';
 import type { Reader } from './reader.ts';
 import type { Chord, HeadItem, HoldItem, Item, SlotItem } from './types.ts';
-
-/** The most a text may hold, groups written out. */
-export const LIMITS = { characters: 4096, bars: 32, barSlots: 128, slots: 4096 } as const;
 
 const place = (places: Places, item: Item): number => places.get(item) ?? 0;
 
@@ -167,7 +166,7 @@ function refuseLength(reader: Reader, feet: number, hands: number, at: number): 
 }
 
 function checkFeetLimbs(reader: Reader, item: SlotItem, at: number): void {
-  const hand = item.parts.flat().find((s) => s.limb === 'R' || s.limb === 'L');
+  const hand = item.parts.flat().find((s) => isHand(s.limb));
   if (hand) reader.refuse(`"${hand.limb}" is a hand; the feet's line takes ${FEET}`, FEET, at, hand.limb);
 }
 

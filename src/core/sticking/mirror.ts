@@ -1,23 +1,19 @@
-import { oneOf } from '../check.ts';
+import { isObject, must, oneOf } from '../check.ts';
+import { checkSticking } from './check-sticking.ts';
+import { LIMITS } from './limits.ts';
+import { printSticking } from './print.ts';
+import { DEFAULT_SURFACE, isHand, LIMBS, otherHand } from './limbs.ts';
 import { SURFACES } from './surfaces.ts';
-import type { Chord, Grace, Hand, Item, Limb, Sticking, StrokeText } from './types.ts';
+import type { Chord, Grace, Item, Limb, Sticking, StrokeText } from './types.ts';
 import type { Surface } from './surfaces.ts';
 
 /** Where each surface goes when the kit is turned round; surfaces left out stay. */
 export type KitMap = Partial<Record<Surface, Surface>>;
 type Kit = KitMap | ReadonlyMap<Surface, Surface>;
 
-const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
-/** What a limb strikes where nothing is written. */
-export const DEFAULT_SURFACE: Record<Limb, Surface> = { R: 'snare', L: 'snare', K: 'kick', H: 'pedal' };
-
 /** Chords in the order R L K H. */
 export const sortChord = (chord: Chord): Chord =>
   [...chord].sort((a, b) => LIMBS.indexOf(a.limb) - LIMBS.indexOf(b.limb));
-
-/** The other hand. */
-export const otherHand = (hand: Hand): Hand => (hand === 'R' ? 'L' : 'R');
-const isHand = (limb: Limb): limb is Hand => limb === 'R' || limb === 'L';
 
 /** A surface that was not written stays unwritten where the kit's map leaves it alone. */
 function moved(written: Surface | undefined, limb: Limb, kit: KitMap): { surface?: Surface } {
@@ -46,13 +42,27 @@ function mirrorItem(item: Item, kit: KitMap): Item {
 
 /**
  * The sticking for the other lead: hands exchanged, grace notes with them; surfaces stay, unless a map of the kit is given.
- * Throws RangeError for a map to what is no surface.
+ * Throws RangeError for a map to what is no surface, and for one whose names are too long for a text.
  * @example
  * printSticking(mirror(parseSticking('>lR LL R').sticking)) // → '>rL RR L'
  */
 export function mirror(sticking: Sticking, kit: Kit = {}): Sticking {
-  const map: KitMap = kit instanceof Map ? Object.fromEntries(kit) : kit;
-  for (const surface of Object.values(map)) oneOf('surface', surface, SURFACES);
+  checkSticking(sticking);
+  const map = kitMap(kit);
   const turn = (items: Item[]): Item[] => items.map((item) => mirrorItem(item, map));
-  return { hands: turn(sticking.hands), ...(sticking.feet ? { feet: turn(sticking.feet) } : {}) };
+  const mirrored = { hands: turn(sticking.hands), ...(sticking.feet ? { feet: turn(sticking.feet) } : {}) };
+  if (Object.keys(map).length > 0) checkLength(mirrored);
+  return mirrored;
+}
+
+function kitMap(kit: Kit): KitMap {
+  must(kit instanceof Map || isObject(kit), 'kit', kit, 'a map of surfaces');
+  const map: KitMap = kit instanceof Map ? Object.fromEntries(kit) : (kit as KitMap);
+  for (const [from, to] of Object.entries(map)) for (const surface of [from, to]) oneOf('surface', surface, SURFACES);
+  return map;
+}
+
+function checkLength(sticking: Sticking): void {
+  const { length } = printSticking(sticking);
+  must(length <= LIMITS.characters, 'length of the mirrored text', length, `at most ${LIMITS.characters} characters`);
 }

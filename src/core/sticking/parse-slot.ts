@@ -1,7 +1,8 @@
+import { isHand } from './limbs.ts';
 import { SURFACES, type Surface } from './surfaces.ts';
 import { isSpace, type Reader } from './reader.ts';
 import { sortChord } from './mirror.ts';
-import type { Chord, Grace, Hand, HoldItem, Limb, SlotItem, StrokeText } from './types.ts';
+import type { Chord, Grace, HoldItem, Limb, SlotItem, StrokeText } from './types.ts';
 
 const PLAYED = 'R, L, K, H or a grace note r, l';
 /** Where a part of a slot begins, a rest can stand as well. */
@@ -10,7 +11,6 @@ const MOST_PARTS = 4;
 const MOST_GRACES = 3;
 const SURFACE = /[A-Za-z0-9]+/y;
 
-const isHandLetter = (c: string): c is Hand => c === 'R' || c === 'L';
 const ends = (reader: Reader): boolean => reader.done || isSpace(reader.here) || reader.here === '}';
 
 /** Reads one slot: a hold, a rest, or up to four parts that share it. */
@@ -48,7 +48,7 @@ function readChord(reader: Reader): Chord {
       );
     chord.push(stroke);
   }
-  if (chord.filter((s) => isHandLetter(s.limb)).length === 2 && chord.some((s) => s.graces))
+  if (chord.filter((s) => isHand(s.limb)).length === 2 && chord.some((s) => s.graces))
     reader.refuse(
       'both hands strike together here, so neither is free for a grace note; write the flam with one hand',
       'one hand with its grace note, or two hands without',
@@ -98,7 +98,7 @@ function readBody(reader: Reader, could: string): StrokeText {
   const limb = readLimb(reader, graces.length > 0, could);
   if (graces.length) checkGraces(reader, graces, limb, at);
   const buzz = reader.take('z') !== '';
-  if (buzz && !isHandLetter(limb))
+  if (buzz && !isHand(limb))
     reader.refuse('a foot cannot play a buzz; z goes after R or L', 'R or L before z', reader.at - 1, 'z');
   const surface = readSurface(reader);
   return {
@@ -139,8 +139,7 @@ function readLimb(reader: Reader, afterGrace: boolean, could: string): Limb {
 const hint = (c: string): string => (c === 'k' || c === 'h' ? `feet are capitals, ${c.toUpperCase()}; ` : '');
 
 function checkGraces(reader: Reader, graces: { grace: Grace; at: number }[], limb: Limb, at: number): void {
-  if (!isHandLetter(limb))
-    reader.refuse(`a foot takes no grace note; R or L can stand before "${limb}"`, 'R or L', at, limb);
+  if (!isHand(limb)) reader.refuse(`a foot takes no grace note; R or L can stand before "${limb}"`, 'R or L', at, limb);
   const last = graces[graces.length - 1];
   if (last.grace.hand === limb) {
     const letter = limb.toLowerCase();

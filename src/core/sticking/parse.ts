@@ -1,5 +1,7 @@
 import { refuse, type Result } from '../fault.ts';
-import { checkFeet, checkHands, checkSize, LIMITS } from './check-lines.ts';
+import { checkFeet, checkHands, checkSize } from './check-lines.ts';
+import { LIMITS } from './limits.ts';
+import { mirror } from './mirror.ts';
 import { readLine, type Places } from './parse-line.ts';
 import { printSticking } from './print.ts';
 import { Reader, Refusal } from './reader.ts';
@@ -20,12 +22,18 @@ export function parseSticking(text: string): Result<'sticking', Sticking> {
   if (text.length > LIMITS.characters) return tooLong(text.length);
   try {
     const sticking = readText(text);
-    const printed = printSticking(sticking).length;
+    const printed = printedLength(sticking);
     return printed > LIMITS.characters ? tooLong(printed) : { ok: true, sticking };
   } catch (thrown) {
     if (thrown instanceof Refusal) return { ok: false, fault: thrown.fault };
     throw thrown;
   }
+}
+
+/** Characters of the normal form, or of its mirror, which may need a colon where the one does without. */
+function printedLength(sticking: Sticking): number {
+  const length = printSticking(sticking).length;
+  return length <= LIMITS.characters / 2 ? length : Math.max(length, printSticking(mirror(sticking)).length);
 }
 
 function tooLong(length: number): Result<'sticking', Sticking> {

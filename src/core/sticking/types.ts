@@ -1,12 +1,8 @@
 import type { Grid, MeterText } from '../time/units.ts';
+import type { Hand, Limb } from './limbs.ts';
 import type { Surface } from './surfaces.ts';
 
-/** A hand. */
-export type Hand = 'R' | 'L';
-/** A foot: the bass drum's or the hi-hat's. */
-export type Foot = 'K' | 'H';
-/** Right hand, left hand, bass-drum foot, hi-hat foot. */
-export type Limb = Hand | Foot;
+export type { Foot, Hand, Limb } from './limbs.ts';
 
 /** A grace note: the hand that plays it and, where written, the surface. */
 export interface Grace {

@@ -6,9 +6,17 @@ export interface Resolution {
   cells: number;
 }
 
-/** Greatest common divisor of two whole numbers, not both 0. */
+/**
+ * The greatest common divisor of two whole numbers from 0; 0 of both is 0. Throws RangeError for anything else.
+ * @example
+ * gcd(12, 16) // → 4
+ */
 export function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
+  whole('a', a, 0);
+  whole('b', b, 0);
+  let [divisor, rest] = [a, b];
+  while (rest > 0) [divisor, rest] = [rest, divisor % rest];
+  return divisor;
 }
 
 /**

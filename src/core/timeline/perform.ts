@@ -1,6 +1,6 @@
 import { isObject, must, oneOf } from '../check.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
-import { DEFAULT_SURFACE } from '../sticking/mirror.ts';
+import { DEFAULT_SURFACE, isHand, LIMBS } from '../sticking/limbs.ts';
 import { SURFACES } from '../sticking/surfaces.ts';
 import { applyOrchestration, type OrchestrationRule, type Placed } from '../orchestration/rules.ts';
 import { writeOut } from './write-out.ts';
@@ -22,8 +22,6 @@ export interface PerformOptions {
 type Line = 'hands' | 'feet';
 
 const FLAMS = ['grace', 'before', 'on'];
-const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
-const isHand = (limb: Limb): boolean => limb === 'R' || limb === 'L';
 
 /**
  * A phrase as strokes with exact ticks, counts, kinds and stable ids, in order of time.
@@ -133,6 +131,7 @@ function slotStrokes(at: Place, item: SlotItem | HoldItem, line: Line, ring: Tic
 
 /** Two hands of one chord by the surface they strike, so that ids do not change with the lead. */
 function byPlace(chord: Chord): Chord {
+  if (chord.length < 2) return chord;
   const rank = (s: StrokeText): number =>
     isHand(s.limb) ? SURFACES.indexOf(s.surface ?? DEFAULT_SURFACE[s.limb]) : 99;
   return [...chord].sort((a, b) => rank(a) - rank(b));

@@ -1,6 +1,8 @@
-import { above0, isObject, must, within } from '../check.ts';
+import { above0, isObject, must, optionalSwitch, within } from '../check.ts';
+import { lastWhere } from '../search.ts';
 import { slotTicks } from '../time/meter.ts';
 import { TICKS_PER_QUARTER, type Seconds, type Ticks } from '../time/units.ts';
+import { checkTimeline } from './check-timeline.ts';
 import type { ScheduledStroke, ScheduleOptions, Stroke, TempoChange, Timeline, TimelineBar } from './types.ts';
 
 /** Gap between a grace note and the next note, where none is given: ours, no published figure was found (15 to 40 ms is usual). */
@@ -16,34 +18,56 @@ const MOST_SWING = 4;
  * schedule(timeline, { bpm: 60 }).slice(0, 2) // → [{ id: '1.0.0g0', seconds: -0.03 }, { id: '1.0.0', seconds: 0 }]
  */
 export function schedule(timeline: Timeline, options: ScheduleOptions): ScheduledStroke[] {
+  checkTimeline(timeline);
+  checkSchedule(options);
   const at = secondsAt(timeline, options);
-  const main = timeline.strokes.filter((s) => s.kind !== 'grace');
-  const heard = new Map(main.map((s) => [s.id, at(s.tick)]));
-  const early = graceTimes(timeline, options, at, main);
+  const early = graceTimes(timeline, options, at);
   return timeline.strokes
-    .map((s) => ({ id: s.id, seconds: heard.get(s.id) ?? early.get(s.id)! }))
+    .map((s) => ({ id: s.id, seconds: early.get(s.id) ?? at(s.tick) }))
     .sort((a, b) => a.seconds - b.seconds);
 }
 
+function checkSchedule(options: ScheduleOptions): void {
+  must(isObject(options), 'options of schedule', options, 'an object with a bpm');
+  optionalSwitch('loop', options.loop);
+}
+
 /** Each grace note's time: a flam width before the next note of its figure, within half the gap to the stroke before. */
-function graceTimes(
-  timeline: Timeline,
-  options: ScheduleOptions,
-  at: (tick: Ticks) => Seconds,
-  main: Stroke[],
-): Map<string, Seconds> {
+function graceTimes(timeline: Timeline, options: ScheduleOptions, at: (tick: Ticks) => Seconds): Map<string, Seconds> {
   const width = flamSeconds(options);
-  const ticks = [...new Set(main.map((s) => s.tick))];
-  const length = at(timeline.ticks) - at(0);
   const times = new Map<string, Seconds>();
-  for (const primary of main.filter((s) => s.graces.length > 0 && !s.opened)) {
-    const before = ticks.findLast((tick) => tick < primary.tick);
-    const wrapped = options.loop ? at(ticks[ticks.length - 1]) - length : -Infinity;
-    const gap = at(primary.tick) - (before === undefined ? wrapped : at(before));
-    const step = Math.min(width, gap / 2 / primary.graces.length);
+  for (const { primary, room } of graceFigures(timeline, options.loop, at)) {
+    const step = Math.min(width, room / 2 / primary.graces.length);
     primary.graces.forEach((id, i) => times.set(id, at(primary.tick) - step * (primary.graces.length - i)));
   }
   return times;
+}
+
+/** A primary whose grace notes are not written out, and how long it is since the stroke before. */
+export interface GraceFigure {
+  primary: Stroke;
+  room: number;
+}
+
+/**
+ * The grace figures of a timeline with the room before each, in the unit that `at` turns ticks into; Infinity where nothing
+ * is struck before. Where the phrase goes round, its last stroke stands before its bar 1, and before its pickup if the last
+ * bar leaves room for that one to come again.
+ */
+export function graceFigures(timeline: Timeline, loop = false, at: (tick: Ticks) => number): GraceFigure[] {
+  const main = timeline.strokes.filter((s) => s.kind !== 'grace');
+  const seam = loop && main.length ? at(main[main.length - 1].tick) - (at(timeline.ticks) - at(0)) : -Infinity;
+  const figures: GraceFigure[] = [];
+  let [before, here] = [-Infinity, -Infinity];
+  for (const primary of main) {
+    if (primary.tick > here) [before, here] = [here, primary.tick];
+    if (primary.graces.length === 0 || primary.opened) continue;
+    const now = at(primary.tick);
+    const line = before === -Infinity ? before : at(before);
+    const round = seam < now && (primary.tick >= 0 || line === -Infinity) ? seam : -Infinity;
+    figures.push({ primary, room: now - Math.max(line, round) });
+  }
+  return figures;
 }
 
 function flamSeconds({ flamMs = DEFAULT_FLAM_MS }: ScheduleOptions): Seconds {
@@ -56,10 +80,13 @@ function flamSeconds({ flamMs = DEFAULT_FLAM_MS }: ScheduleOptions): Seconds {
  * @example
  * secondsAt(timeline, { bpm: 60 })(20160) // → 1
  */
-export function secondsAt(timeline: Timeline, { bpm, swing = 1 }: ScheduleOptions): (tick: Ticks) => Seconds {
+export function secondsAt(timeline: Timeline, options: ScheduleOptions): (tick: Ticks) => Seconds {
+  checkTimeline(timeline);
+  checkSchedule(options);
+  const { bpm, swing = 1 } = options;
   within('swing', swing, 1, MOST_SWING);
-  const changes = tempoChanges(bpm);
-  const steady = (tick: Ticks): Seconds => integrate(changes, tick) - integrate(changes, 0);
+  const sum = integral(tempoChanges(bpm));
+  const steady = (tick: Ticks): Seconds => sum(tick) - sum(0);
   return swing === 1 ? steady : (tick) => steady(swung(timeline.bars, tick, swing));
 }
 
@@ -75,21 +102,30 @@ function tempoChanges(bpm: number | readonly TempoChange[]): readonly TempoChang
   return changes;
 }
 
-/** Seconds from the first change to a tick; before it, its tempo holds. */
-function integrate(changes: readonly TempoChange[], tick: Ticks): Seconds {
-  let seconds = 0;
-  for (const [i, change] of changes.entries()) {
-    const next = changes[i + 1]?.tick ?? Infinity;
-    const to = Math.min(tick, next);
-    if (i === 0 || to > change.tick) seconds += ((to - change.tick) * 60) / (change.bpm * TICKS_PER_QUARTER);
-    if (tick <= next) break;
-  }
-  return seconds;
+/** Seconds from the first change to any tick; before it, its tempo holds. */
+function integral(changes: readonly TempoChange[]): (tick: Ticks) => Seconds {
+  const lasting = (tick: Ticks, { tick: from, bpm }: TempoChange): Seconds =>
+    ((tick - from) * 60) / (bpm * TICKS_PER_QUARTER);
+  const starts = [0];
+  for (let i = 1; i < changes.length; i += 1) starts.push(starts[i - 1] + lasting(changes[i].tick, changes[i - 1]));
+  return (tick) => {
+    const i = Math.max(
+      0,
+      lastWhere(changes.length, (n) => changes[n].tick <= tick),
+    );
+    return starts[i] + lasting(tick, changes[i]);
+  };
 }
 
 /** A tick moved by swing: of each pair of slots in grids of 2 and 4 the first is made longer, evenly inside each. */
 function swung(bars: readonly TimelineBar[], tick: Ticks, ratio: number): Ticks {
-  const bar = bars.findLast((b) => b.tick <= tick) ?? bars[0];
+  const bar =
+    bars[
+      Math.max(
+        0,
+        lastWhere(bars.length, (n) => bars[n].tick <= tick),
+      )
+    ];
   if (bar.grid !== 2 && bar.grid !== 4) return tick;
   const pair = 2 * slotTicks(bar.meter, bar.grid);
   const into = tick - bar.tick;

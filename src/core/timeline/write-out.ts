@@ -1,3 +1,4 @@
+import { lastWhere } from '../search.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
 import { gcd } from '../time/resolution.ts';
 import type { Phrase, PhraseBar } from '../phrase/types.ts';
@@ -10,48 +11,62 @@ const CYMBALS: readonly Surface[] = ['hat', 'open', 'half', 'splash', 'ride', 'b
 /**
  * Grace notes as measured notes. Before the beat they take the second half of the slot before, or of the gap to the hand
  * stroke before where that is shorter; on the beat they take the first half of the primary's share and the primary moves.
- * Several share that half evenly. A kick that stood under the primary stands under a cymbal grace note.
+ * Several share that half evenly. A kick that stood under the primary stands under a cymbal grace note, unless a kick is
+ * struck there already.
  */
-export function writeOut(strokes: Stroke[], phrase: Phrase, how: 'before' | 'on', counts?: CountSystem): Stroke[] {
-  const byId = new Map(strokes.map((s) => [s.id, s]));
-  const moved = new Map<string, Stroke>();
-  for (const primary of strokes.filter((s) => s.graces.length > 0)) {
-    const graces = primary.graces.map((id) => byId.get(id)!);
-    const plan = how === 'before' ? before(primary, graces, strokes, phrase) : on(primary, graces, phrase);
-    for (const stroke of plan) moved.set(stroke.id, readdress(stroke, phrase, counts));
+export function writeOut(
+  strokes: readonly Stroke[],
+  phrase: Phrase,
+  how: 'before' | 'on',
+  counts?: CountSystem,
+): Stroke[] {
+  const handTicks = strokes.filter((s) => s.kind !== 'grace' && s.kind !== 'foot').map((s) => s.tick);
+  const kicks = new Map(strokes.flatMap((s, i) => (s.limb === 'K' && s.line === 'hands' ? [[s.tick, i]] : [])));
+  const struck = new Set(strokes.filter((s) => s.limb === 'K').map((s) => s.tick));
+  const addressAt = addresses(phrase, counts);
+  const written = [...strokes];
+  strokes.forEach((primary, at) => {
+    if (primary.graces.length === 0) return;
+    // Its grace notes stand right before a primary.
+    const first = at - primary.graces.length;
+    const graces = strokes.slice(first, at);
+    const plan = how === 'before' ? before(primary, graces, handTicks, phrase) : on(primary, graces, phrase);
+    plan.forEach((note, i) => (written[first + i] = measured(strokes[first + i], note, addressAt(note.tick))));
     const cymbal = graces.findIndex((g) => CYMBALS.includes(g.surface));
-    for (const kick of cymbal < 0 ? [] : kicksWith(primary, strokes))
-      moved.set(kick.id, readdress({ ...kick, tick: plan[cymbal].tick }, phrase, counts));
-  }
-  return trimLengths(strokes.map((s) => moved.get(s.id) ?? s));
+    const kick = cymbal < 0 ? undefined : kicks.get(primary.tick);
+    const { tick } = plan[Math.max(0, cymbal)];
+    if (kick === undefined || (tick !== primary.tick && struck.has(tick))) return;
+    struck.add(tick);
+    written[kick] = { ...strokes[kick], ...addressAt(tick), tick };
+  });
+  return trimLengths(written);
 }
 
-const measured = (stroke: Stroke, tick: Ticks, length: Ticks): Stroke => ({
+/** Where a note that is written out stands, and how long it is. */
+type Note = Pick<Stroke, 'tick' | 'length'>;
+
+const measured = (stroke: Stroke, note: Note, address: Address): Stroke => ({
   ...stroke,
-  tick,
-  length,
+  ...address,
+  ...note,
   kind: stroke.buzz ? 'buzz' : 'single',
   opened: true,
 });
 
-function before(primary: Stroke, graces: Stroke[], strokes: Stroke[], phrase: Phrase): Stroke[] {
-  const hands = strokes.filter((s) => s.kind !== 'grace' && s.kind !== 'foot' && s.tick < primary.tick);
-  const gap = hands.length ? primary.tick - Math.max(...hands.map((s) => s.tick)) : Infinity;
-  const slot = barAt(phrase, primary.tick - 1).slotTicks;
-  const step = evenStep(Math.min(slot, gap), graces.length);
-  return [
-    ...graces.map((g, i) => measured(g, primary.tick - step * (graces.length - i), step)),
-    measured(primary, primary.tick, primary.length),
-  ];
+/** The grace notes and their primary; `handTicks`: where hands strike, grace notes apart, in order. */
+function before({ tick, length }: Stroke, graces: Stroke[], handTicks: readonly Ticks[], phrase: Phrase): Note[] {
+  const last = lastWhere(handTicks.length, (i) => handTicks[i] < tick);
+  const gap = last < 0 ? Infinity : tick - handTicks[last];
+  const step = evenStep(Math.min(barAt(phrase, tick - 1).slotTicks, gap), graces.length);
+  return [...graces.map((_, i) => ({ tick: tick - step * (graces.length - i), length: step })), { tick, length }];
 }
 
-function on(primary: Stroke, graces: Stroke[], phrase: Phrase): Stroke[] {
-  const share = barAt(phrase, primary.tick).slotTicks / primary.parts;
-  const step = evenStep(share, graces.length);
+function on({ tick, parts, length }: Stroke, graces: Stroke[], phrase: Phrase): Note[] {
+  const step = evenStep(barAt(phrase, tick).slotTicks / parts, graces.length);
   const late = step * graces.length;
   return [
-    ...graces.map((g, i) => measured(g, primary.tick + step * i, step)),
-    measured(primary, primary.tick + late, primary.length - late),
+    ...graces.map((_, i) => ({ tick: tick + step * i, length: step })),
+    { tick: tick + late, length: length - late },
   ];
 }
 
@@ -61,40 +76,37 @@ function evenStep(span: Ticks, steps: number): Ticks {
   return Math.max(1, Math.floor(span / (2 * steps)));
 }
 
-function kicksWith(primary: Stroke, strokes: Stroke[]): Stroke[] {
-  return strokes.filter((s) => s.limb === 'K' && s.line === primary.line && s.tick === primary.tick);
+function barAt({ bars }: Phrase, tick: Ticks): PhraseBar {
+  const last = lastWhere(bars.length, (i) => bars[i].tick <= tick);
+  return bars[Math.max(0, last)];
 }
 
-function barAt(phrase: Phrase, tick: Ticks): PhraseBar {
-  return phrase.bars.findLast((bar) => bar.tick <= tick) ?? phrase.bars[0];
-}
+/** Where a tick falls. */
+type Address = Pick<Stroke, 'bar' | 'slot' | 'count' | 'part' | 'parts'>;
 
-/** Bar, slot, count and part of a stroke that has moved; before bar 1 and its pickup it stands in bar 0. */
-function readdress(stroke: Stroke, phrase: Phrase, counts?: CountSystem): Stroke {
-  const bar = barAt(phrase, stroke.tick);
-  const early = stroke.tick < bar.tick;
-  const whole = bar.firstSlot + bar.slots;
-  const offset = stroke.tick - bar.tick;
-  const slotIn = Math.floor(offset / bar.slotTicks);
-  const slot = early ? (((bar.firstSlot + slotIn) % whole) + whole) % whole : bar.firstSlot + slotIn;
-  const rest = offset - slotIn * bar.slotTicks;
-  const unit = gcd(bar.slotTicks, rest);
-  return {
-    ...stroke,
-    bar: early ? 0 : bar.number,
-    slot,
-    count: countNames(bar.meter, bar.grid, counts)[slot],
-    part: rest / unit,
-    parts: bar.slotTicks / unit,
+/** Bar, slot, count and part of any tick; before bar 1 and its pickup it stands in bar 0. */
+function addresses(phrase: Phrase, counts?: CountSystem): (tick: Ticks) => Address {
+  const names = new Map(phrase.bars.map((bar) => [bar, countNames(bar.meter, bar.grid, counts)]));
+  return (tick) => {
+    const bar = barAt(phrase, tick);
+    const whole = bar.firstSlot + bar.slots;
+    const slotIn = Math.floor((tick - bar.tick) / bar.slotTicks);
+    const early = slotIn < 0;
+    const slot = early ? (((bar.firstSlot + slotIn) % whole) + whole) % whole : bar.firstSlot + slotIn;
+    const rest = tick - bar.tick - slotIn * bar.slotTicks;
+    const unit = gcd(bar.slotTicks, rest);
+    const count = names.get(bar)![slot];
+    return { bar: early ? 0 : bar.number, slot, count, part: rest / unit, parts: bar.slotTicks / unit };
   };
 }
 
 /** A note written before a stroke ends the one that would still ring. */
 function trimLengths(strokes: Stroke[]): Stroke[] {
   const starts = strokes.filter((s) => s.opened).map((s) => s.tick);
+  starts.sort((a, b) => a - b);
   return strokes.map((stroke) => {
     if (stroke.line === 'feet' || stroke.kind === 'grace') return stroke;
-    const cut = starts.filter((tick) => tick > stroke.tick && tick < stroke.tick + stroke.length);
-    return cut.length ? { ...stroke, length: Math.min(...cut) - stroke.tick } : stroke;
+    const next = starts[lastWhere(starts.length, (i) => starts[i] <= stroke.tick) + 1] ?? Infinity;
+    return next < stroke.tick + stroke.length ? { ...stroke, length: next - stroke.tick } : stroke;
   });
 }

@@ -1,4 +1,4 @@
-import { DEFAULT_FLAM_MS } from '../timeline/schedule.ts';
+import { DEFAULT_FLAM_MS, graceFigures } from '../timeline/schedule.ts';
 import { TICKS_PER_QUARTER, type Bpm, type Milliseconds, type Ticks } from '../time/units.ts';
 import type { Timeline } from '../timeline/types.ts';
 import type { Gap } from './gaps.ts';
@@ -22,7 +22,7 @@ interface Played {
  * For a timeline, the tempo in quarters a minute at which a gap is as short as a limit; Infinity where it never is. A grace
  * note keeps its width at every tempo until the stroke before comes too near; from there on it shrinks with the rest.
  */
-export function bindingTempo(timeline: Timeline, played: Played): (gap: Gap, limit: Milliseconds) => Bpm {
+export function limitingTempo(timeline: Timeline, played: Played): (gap: Gap, limit: Milliseconds) => Bpm {
   const aheads = graceAheads(timeline, played);
   return ({ from, to, ticks }, limit) => {
     if (ticks === 0) return Infinity;
@@ -47,16 +47,12 @@ const bendOf = ({ wide, room }: Ahead): number => (room > 0 ? wide / room : 0);
 
 /** As `schedule` has it. */
 function graceAheads(timeline: Timeline, { flamMs = DEFAULT_FLAM_MS, loop = false }: Played): Map<string, Ahead> {
-  const main = timeline.strokes.filter((s) => s.kind !== 'grace');
-  const ticks = [...new Set(main.map((s) => s.tick))];
-  const wrapped = loop ? ticks[ticks.length - 1] - timeline.ticks : -Infinity;
   const aheads = new Map<string, Ahead>();
-  for (const { tick, graces } of main.filter((s) => s.graces.length > 0 && !s.opened)) {
-    const before = ticks.findLast((one) => one < tick) ?? wrapped;
-    const room = (tick - before) / 2 / graces.length;
-    graces.forEach((id, i) => {
-      const steps = graces.length - i;
-      aheads.set(id, { wide: steps * flamMs, room: steps * room });
+  for (const { primary, room } of graceFigures(timeline, loop, (tick) => tick)) {
+    const share = room / 2 / primary.graces.length;
+    primary.graces.forEach((id, i) => {
+      const steps = primary.graces.length - i;
+      aheads.set(id, { wide: steps * flamMs, room: steps * share });
     });
   }
   return aheads;

@@ -1,0 +1,20 @@
+import type { Surface } from './surfaces.ts';
+
+/** A hand. */
+export type Hand = 'R' | 'L';
+/** A foot: the bass drum's or the hi-hat's. */
+export type Foot = 'K' | 'H';
+/** Right hand, left hand, bass-drum foot, hi-hat foot. */
+export type Limb = Hand | Foot;
+
+/** Every limb, in the order of a chord. */
+export const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
+
+/** What a limb strikes where nothing is written. */
+export const DEFAULT_SURFACE: Record<Limb, Surface> = { R: 'snare', L: 'snare', K: 'kick', H: 'pedal' };
+
+/** Whether a limb is a hand. */
+export const isHand = (limb: Limb): limb is Hand => limb === 'R' || limb === 'L';
+
+/** The other hand. */
+export const otherHand = (hand: Hand): Hand => (hand === 'R' ? 'L' : 'R');
