@@ -29,9 +29,26 @@ export function must(holds: boolean, name: string, value: unknown, limit: string
 export const isObject = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** Refuses what is no text. */
+export function text(name: string, value: unknown): void {
+  must(typeof value === 'string', name, value, 'a text');
+}
+
+/** Refuses what is no list of ids. */
+export function ids(name: string, value: unknown): void {
+  list(name, value, 'ids');
+  for (const id of value as unknown[]) text('id', id);
+}
+
 /** Refuses what is no list. */
 export function list(name: string, value: unknown, of: string): void {
   must(Array.isArray(value), name, value, `a list of ${of}`);
+}
+
+/** Refuses what is no tick, fractions of one included. */
+export function tick(name: string, value: unknown): void {
+  const holds = typeof value === 'number' && Math.abs(value) <= Number.MAX_SAFE_INTEGER;
+  must(holds, name, value, 'a number of ticks');
 }
 
 /** Refuses what is no whole number between two limits. */

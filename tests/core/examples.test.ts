@@ -25,6 +25,8 @@ const examples = files.flatMap((file) =>
 
 /** What a file exports, what core does, and the fixtures. */
 async function evaluate(file: string, code: string): Promise<unknown> {
+  // Which file it is, is the question.
+  // eslint-disable-next-line no-restricted-syntax
   const own = await import(/* @vite-ignore */ join(ROOT, file));
   const scope: Record<string, unknown> = { ...core, ...own, ...fixtures() };
   return new Function(...Object.keys(scope), `return (${code});`)(...Object.values(scope));

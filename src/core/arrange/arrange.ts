@@ -1,4 +1,4 @@
-import { list, must } from '../check.ts';
+import { ids as checkIds, must } from '../check.ts';
 import { checkRequest, needsStickings } from './check.ts';
 import type { Counter } from './counter.ts';
 import { countPlain } from './count-plain.ts';
@@ -69,7 +69,7 @@ function arranged(request: ArrangeRequest, counter: Counter): Arrangements {
       return idsOf(nth(counter, cells.length, k));
     },
     indexOf: (order) => {
-      list('order', order, 'ids');
+      checkIds('order', order);
       const path = order.map((id) => numbers.get(id) ?? -1);
       return indexOf(counter, path);
     },

@@ -1,4 +1,5 @@
 import { isObject, list, must, oneOf, whole } from '../check.ts';
+import { checkSticking as checkOne } from '../sticking/check-sticking.ts';
 import { slotCount } from '../sticking/expand.ts';
 import type { ArrangeCell, ArrangeRequest, ArrangeRules } from './types.ts';
 
@@ -83,7 +84,7 @@ function checkSticking(cell: ArrangeCell, needed: boolean): void {
   const name = `sticking of "${cell.id}"`;
   must(!needed || sticking !== undefined, name, sticking, 'a sticking, which a rule needs');
   if (sticking === undefined) return;
-  must(isObject(sticking) && Array.isArray(sticking.hands), name, sticking, 'a sticking, as parseSticking gives it');
+  checkOne(sticking, name);
   const slots = slotCount(sticking.hands);
   must(slots === cell.slots, `slots of "${cell.id}"`, cell.slots, `${slots}, as its sticking has`);
 }

@@ -1,4 +1,4 @@
-import { list, must, whole } from '../check.ts';
+import { ids, must, whole } from '../check.ts';
 
 /**
  * The orders one swap of two neighbouring cells away, by the place of the swap. Each is different from all others and from
@@ -7,7 +7,7 @@ import { list, must, whole } from '../check.ts';
  * neighbours(['a', 'a', 'b', 'c']) // → [['a', 'b', 'a', 'c'], ['a', 'a', 'c', 'b']]
  */
 export function neighbours(order: readonly string[]): string[][] {
-  list('order', order, 'ids');
+  ids('order', order);
   const places = order.slice(1).map((_, i) => i);
   return places.filter((i) => order[i] !== order[i + 1]).map((i) => swapped(order, i));
 }
@@ -35,7 +35,7 @@ export function swapDistance(from: readonly string[], to: readonly string[]): nu
 
 /** Where each cell of one order stands in the other; like cells keep their order among themselves, so no way is shorter. */
 function placesIn(from: readonly string[], to: readonly string[]): number[] {
-  for (const order of [from, to]) list('order', order, 'ids');
+  for (const order of [from, to]) ids('order', order);
   const free = new Map<string, number[]>();
   to.forEach((id, place) => free.set(id, [...(free.get(id) ?? []), place]));
   const places = from.map((id) => free.get(id)?.shift());

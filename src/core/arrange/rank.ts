@@ -1,4 +1,4 @@
-import { must, oneOf, whole } from '../check.ts';
+import { checkOptions, ids as checkIds, must, oneOf, whole } from '../check.ts';
 import { checkRequest } from './check.ts';
 import type { Counter } from './counter.ts';
 import { countByStates } from './count-states.ts';
@@ -18,8 +18,10 @@ const ORDERS = ['easiest', 'hardest'];
  * @example
  * rankArrangements({ cells: [{ id: 'RL', slots: 2, sticking: parseSticking('R L').sticking, times: 1 }, { id: 'LR', slots: 2, sticking: parseSticking('L R').sticking, times: 1 }, { id: 'K', slots: 1, sticking: parseSticking('K').sticking, times: 1 }], slots: 5 }, { order: 'easiest', take: 1 }) // → [{ ids: ['RL', 'K', 'LR'], score: { run: 2, joins: 1, gaps: { hand: 2, grace: 4, foot: 4 } } }]
  */
-export function rankArrangements(request: ArrangeRequest, { order, take }: RankOptions): RankedArrangement[] {
+export function rankArrangements(request: ArrangeRequest, options: RankOptions): RankedArrangement[] {
   checkRequest(request);
+  checkOptions('rankArrangements', options);
+  const { order, take } = options;
   oneOf('order', order, ORDERS);
   whole('take', take, 0);
   const found: RankedArrangement[] = [];
@@ -49,6 +51,7 @@ function easyStates(request: ArrangeRequest, take: number): ScoredStates {
  */
 export function scoreOrder(request: ArrangeRequest, ids: readonly string[]): HandScore {
   checkRequest(request);
+  checkIds('ids', ids);
   const { cells, rules = {} } = request;
   let memory = HANDS_START;
   let weights = NONE;

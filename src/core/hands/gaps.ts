@@ -1,4 +1,5 @@
-import { isHand } from '../sticking/limbs.ts';
+import { checkOptions, oneOf } from '../check.ts';
+import { isHand, LIMBS } from '../sticking/limbs.ts';
 import { slotTicks } from '../time/meter.ts';
 import { DEFAULT_FLAM_MS, schedule, secondsAt } from '../timeline/schedule.ts';
 import type { Hand, Limb } from '../sticking/types.ts';
@@ -44,6 +45,7 @@ export interface Timed {
 
 /** Schedules a timeline once for the gaps of all limbs. */
 export function timed(timeline: Timeline, given: GapOptions): Timed {
+  checkOptions('gaps', given);
   const options = { flamMs: DEFAULT_FLAM_MS, loop: false, ...given };
   return {
     timeline,
@@ -58,8 +60,10 @@ export function timed(timeline: Timeline, given: GapOptions): Timed {
  * The gaps of one limb, in order. A gap from a grace note is of the kind `grace`; the second stroke of a double is a
  * `rebound`.
  */
-export const gapsOf = (timeline: Timeline, limb: Limb, options: GapOptions): Gap[] =>
-  limbGaps(timed(timeline, options), limb);
+export function gapsOf(timeline: Timeline, limb: Limb, options: GapOptions): Gap[] {
+  oneOf('limb', limb, LIMBS);
+  return limbGaps(timed(timeline, options), limb);
+}
 
 /** A stroke and when it comes, one repeat later where the phrase goes round. */
 interface Turn {
@@ -98,7 +102,7 @@ function gapBetween(timeline: Timeline, from: Turn, to: Turn, doubles: ReadonlyS
 }
 
 function slotTicksAt({ bars }: Timeline, number: number): Ticks {
-  const { meter, grid } = bars[Math.max(0, number - 1)];
+  const { meter, grid } = bars[Math.min(bars.length, Math.max(1, number)) - 1];
   return slotTicks(meter, grid);
 }
 

@@ -1,3 +1,5 @@
+import { isObject, must } from '../check.ts';
+import { checkTimeline } from '../timeline/check-timeline.ts';
 import type { Limb } from '../sticking/types.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 
@@ -5,7 +7,11 @@ import type { Stroke, Timeline } from '../timeline/types.ts';
 export type Motion = 'full' | 'down' | 'tap' | 'up';
 
 /** Whether a stroke starts high: accents do, taps, ghosts and grace notes do not. */
-export const isHigh = (stroke: Stroke): boolean => stroke.accent;
+export function isHigh(stroke: Stroke): boolean {
+  must(isObject(stroke), 'stroke', stroke, 'a stroke of a timeline');
+  must(typeof stroke.accent === 'boolean', 'accent', stroke.accent, 'true or false');
+  return stroke.accent;
+}
 
 const MOTIONS = { high: { high: 'full', low: 'down' }, low: { high: 'up', low: 'tap' } } as const;
 const height = (stroke: Stroke): 'high' | 'low' => (isHigh(stroke) ? 'high' : 'low');
@@ -17,6 +23,7 @@ const height = (stroke: Stroke): 'high' | 'low' => (isHigh(stroke) ? 'high' : 'l
  * motions(timeline).get('1.0.0') // → 'down'
  */
 export function motions(timeline: Timeline): Map<string, Motion> {
+  checkTimeline(timeline);
   const found = new Map<string, Motion>();
   for (const limb of ['R', 'L'] as Limb[]) {
     const strokes = timeline.strokes.filter((s) => s.limb === limb);

@@ -1,4 +1,6 @@
 import { isHand } from '../sticking/limbs.ts';
+import { oneOf, optionalSwitch } from '../check.ts';
+import { checkTimeline } from '../timeline/check-timeline.ts';
 import type { Hand } from '../sticking/types.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 
@@ -20,6 +22,9 @@ export interface LongestRuns {
 
 /** The longest runs of one hand, over the seam too where the phrase goes round. */
 export function longestRuns(timeline: Timeline, hand: Hand, loop = false): LongestRuns {
+  checkTimeline(timeline);
+  oneOf('hand', hand, ['R', 'L']);
+  optionalSwitch('loop', loop);
   const both = timeline.strokes.filter((s) => isHand(s.limb));
   return {
     longestRun: longest(moments(both.filter((s) => s.kind !== 'grace')), hand, loop),

@@ -1,3 +1,5 @@
+import { checkOptions, optionalSwitch } from '../check.ts';
+import { checkSticking } from '../sticking/check-sticking.ts';
 import { slotsOnly } from '../sticking/expand.ts';
 import { mirror } from '../sticking/mirror.ts';
 import type { Chord, HoldItem, SlotItem, Sticking, StrokeText } from '../sticking/types.ts';
@@ -32,6 +34,10 @@ type Slots = (SlotItem | HoldItem)[];
  * findSticking(parseSticking('L L R').sticking, parseSticking('{R L L}4').sticking) // → { slot: 1, rotation: 0, mirrored: false }
  */
 export function findSticking(sought: Sticking, within: Sticking, options: MatchOptions = {}): Match | undefined {
+  checkSticking(sought);
+  checkSticking(within);
+  checkOptions('findSticking', options);
+  for (const name of ['rotated', 'mirrored', 'repeats'] as const) optionalSwitch(name, options[name]);
   const place = slotsOnly(within.hands);
   for (const mirrored of options.mirrored ? [false, true] : [false]) {
     const line = slotsOnly((mirrored ? mirror(sought) : sought).hands);

@@ -1,3 +1,4 @@
+import { text as checkText, tick as checkTick } from '../check.ts';
 import { refuse, type Result } from '../fault.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
 import { slotTicks } from '../time/meter.ts';
@@ -20,6 +21,7 @@ export function slotOfCount(
   system?: CountSystem,
 ): Result<'slot', SlotIndex> {
   const names = countNames(meter, grid, system);
+  checkText('count', text);
   const { beat, syllable } = typedCount(text);
   const slot = names.indexOf(syllable ? `${beat} ${syllable}` : beat);
   if (slot >= 0) return { ok: true, slot };
@@ -54,6 +56,8 @@ export function slotsOfCounts(
   text: string,
   system?: CountSystem,
 ): Result<'slots', SlotIndex[]> {
+  countNames(meter, grid, system);
+  checkText('counts', text);
   const slots: SlotIndex[] = [];
   for (const part of text.split(/,|\band\s+(?=(?:the|beat|\d))/).filter((typed) => typed.trim())) {
     const read = slotOfCount(meter, grid, part, system);
@@ -78,6 +82,7 @@ export interface TickPlace {
  */
 export function slotOfTick(meter: MeterText, grid: Grid, tick: Ticks): TickPlace {
   const length = slotTicks(meter, grid);
+  checkTick('tick', tick);
   const slot = Math.floor(tick / length);
   return { slot, after: tick - slot * length };
 }

@@ -1,4 +1,4 @@
-import { whole } from '../check.ts';
+import { list, whole } from '../check.ts';
 import { LIMITS } from '../sticking/limits.ts';
 import { gcd } from '../time/resolution.ts';
 import type { SlotIndex } from '../time/units.ts';
@@ -23,7 +23,7 @@ export function spread(accents: number, slots: number): SlotIndex[] {
  * turned([0, 3, 6], 8, 1) // → [1, 4, 7]
  */
 export function turned(onsets: readonly SlotIndex[], slots: number, by: number): SlotIndex[] {
-  whole('slots', slots, 1);
+  checkOnsets(onsets, slots);
   whole('by', by, 0);
   return onsets.map((slot) => (slot + by) % slots).sort((a, b) => a - b);
 }
@@ -46,5 +46,12 @@ export function turnsOf(accents: number, slots: number): number {
  * gapsBetween([0, 3, 6], 8) // → [3, 3, 2]
  */
 export function gapsBetween(onsets: readonly SlotIndex[], slots: number): number[] {
+  checkOnsets(onsets, slots);
   return onsets.map((slot, i) => (onsets[i + 1] ?? onsets[0] + slots) - slot);
+}
+
+function checkOnsets(onsets: readonly SlotIndex[], slots: number): void {
+  whole('slots', slots, 1);
+  list('onsets', onsets, 'slots');
+  for (const slot of onsets) whole('onset', slot, 0);
 }

@@ -1,5 +1,6 @@
-import { isObject, must, oneOf, shown } from '../check.ts';
+import { isObject, must, oneOf, shown, text } from '../check.ts';
 import type { Fault, Result } from '../fault.ts';
+import { checkSticking } from '../sticking/check-sticking.ts';
 import { expand, slotsOnly, type FlatItem } from '../sticking/expand.ts';
 import { LIMITS } from '../sticking/limits.ts';
 import { countName, countNames, sayCount } from '../time/counts.ts';
@@ -69,8 +70,11 @@ function checkCells(request: PhraseRequest): void {
     request,
     'an object with a list of cells',
   );
-  for (const cell of request.cells)
-    must(isObject(cell) && Array.isArray(cell.sticking?.hands), 'cell', cell, 'an id and a sticking');
+  for (const cell of request.cells) {
+    must(isObject(cell), 'cell', cell, 'an id and a sticking');
+    text('cell id', cell.id);
+    checkSticking(cell.sticking);
+  }
 }
 
 function givenRuler({ meter, grid }: PhraseRequest): Ruler | undefined {

@@ -1,4 +1,4 @@
-import { isObject, must } from '../check.ts';
+import { isObject, must, text as checkText } from '../check.ts';
 import type { Fault } from '../fault.ts';
 import { cellsOf } from '../sticking/cells.ts';
 import { parseSticking } from '../sticking/parse.ts';
@@ -36,7 +36,10 @@ export function readPhrase(
     'an object with a list of cells',
   );
   const cells: Cell[] = [];
-  for (const [index, { id, text }] of request.cells.entries()) {
+  for (const [index, cell] of request.cells.entries()) {
+    must(isObject(cell), 'cell', cell, 'an id and a text');
+    checkText('cell id', cell.id);
+    const { id, text } = cell;
     const read = parseSticking(text);
     if (!read.ok) return { ok: false, fault: { ...read.fault, cell: index } };
     cells.push(...cellsOf(read.sticking).map((sticking) => ({ id, sticking })));

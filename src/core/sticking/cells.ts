@@ -1,6 +1,6 @@
 import { must } from '../check.ts';
 import { checkSticking } from './check-sticking.ts';
-import { countItems, expand, slotCount, type FlatItem } from './expand.ts';
+import { countItems, expand, type FlatItem } from './expand.ts';
 import { LIMITS } from './limits.ts';
 import { printItems } from './print.ts';
 import type { GroupItem, HoldItem, Item, SlotItem, Sticking } from './types.ts';
@@ -18,7 +18,8 @@ export function cellsOf(sticking: Sticking): Sticking[] {
   return withFeet(pullBack(cut(sticking.hands)).map(shortened), sticking.feet);
 }
 
-const hasSlots = (items: readonly Item[]): boolean => slotCount(items) > 0;
+const slots = (items: readonly Item[]): number => countItems(items, 'slot', 'hold');
+const hasSlots = (items: readonly Item[]): boolean => slots(items) > 0;
 
 /** Cuts at the edges of groups. Bar lines stay with the cell they end, heads with the cell they begin. */
 function cut(items: readonly Item[]): Item[][] {
@@ -99,7 +100,7 @@ function withFeet(cells: Item[][], feet: Item[] | undefined): Sticking[] {
   if (!feet) return cells.map((hands) => ({ hands }));
   const left = withoutBars(feet).reverse();
   return cells.map((hands) => {
-    const line = take(left, slotCount(hands));
+    const line = take(left, slots(hands));
     return line.some(sounds) ? { hands, feet: withoutRinging(line) } : { hands };
   });
 }

@@ -1,4 +1,4 @@
-import { isObject, must, oneOf, whole } from '../check.ts';
+import { isObject, must, oneOf, optionalSwitch, whole } from '../check.ts';
 import { checkGrid, meterOf } from '../time/meter.ts';
 import { LIMBS } from './limbs.ts';
 import { SURFACES } from './surfaces.ts';
@@ -7,13 +7,8 @@ import type { Chord, Item, Sticking, StrokeText } from './types.ts';
 const KINDS = ['slot', 'hold', 'bar', 'head', 'group'];
 
 /** Refuses what is no sticking: what reads its items can rely on their shape. Throws RangeError. */
-export function checkSticking(sticking: Sticking): void {
-  must(
-    isObject(sticking) && Array.isArray(sticking.hands),
-    'sticking',
-    sticking,
-    'a sticking, as parseSticking gives it',
-  );
+export function checkSticking(sticking: Sticking, name = 'sticking'): void {
+  must(isObject(sticking) && Array.isArray(sticking.hands), name, sticking, 'a sticking, as parseSticking gives it');
   checkItems(sticking.hands);
   if (sticking.feet !== undefined) checkItems(sticking.feet);
 }
@@ -55,6 +50,9 @@ function checkStroke(stroke: StrokeText): void {
   must(isObject(stroke), 'stroke', stroke, 'a stroke with its limb');
   oneOf('limb', stroke.limb, LIMBS);
   if (stroke.surface !== undefined) oneOf('surface', stroke.surface, SURFACES);
+  if (stroke.accent !== undefined) oneOf('accent', stroke.accent, ['>', '^']);
+  optionalSwitch('ghost', stroke.ghost);
+  optionalSwitch('buzz', stroke.buzz);
   if (stroke.graces === undefined) return;
   must(Array.isArray(stroke.graces), 'grace notes', stroke.graces, 'a list of grace notes');
   for (const grace of stroke.graces) {

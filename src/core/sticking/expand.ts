@@ -1,3 +1,5 @@
+import { isObject, must } from '../check.ts';
+import { checkItems } from './check-sticking.ts';
 import type { BarLineItem, HeadItem, HoldItem, Item, SlotItem } from './types.ts';
 
 /** An item that is no group. */
@@ -5,8 +7,12 @@ export type FlatItem = SlotItem | HoldItem | BarLineItem | HeadItem;
 
 /** Items with every group written out. */
 export function expand(items: readonly Item[]): FlatItem[] {
-  return items.flatMap((item) => (item.kind === 'group' ? repeat(expand(item.items), item.count) : [item]));
+  checkItems(items);
+  return writtenOut(items);
 }
+
+const writtenOut = (items: readonly Item[]): FlatItem[] =>
+  items.flatMap((item) => (item.kind === 'group' ? repeat(writtenOut(item.items), item.count) : [item]));
 
 function repeat<T>(items: T[], count: number): T[] {
   return Array.from({ length: count }, () => items).flat();
@@ -23,10 +29,16 @@ export function countItems(items: readonly Item[], ...kinds: FlatItem['kind'][])
 }
 
 /** Slots of a line, groups written out. */
-export const slotCount = (items: readonly Item[]): number => countItems(items, 'slot', 'hold');
+export function slotCount(items: readonly Item[]): number {
+  checkItems(items);
+  return countItems(items, 'slot', 'hold');
+}
 
 /** Whether an item takes up a slot. */
-export const isSlot = (item: FlatItem): item is SlotItem | HoldItem => item.kind === 'slot' || item.kind === 'hold';
+export function isSlot(item: FlatItem): item is SlotItem | HoldItem {
+  must(isObject(item), 'item', item, 'an item of a sticking');
+  return item.kind === 'slot' || item.kind === 'hold';
+}
 
 /** The slots of a line, groups written out, bar lines and heads left out. */
 export const slotsOnly = (items: readonly Item[]): (SlotItem | HoldItem)[] => expand(items).filter(isSlot);

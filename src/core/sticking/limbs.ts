@@ -1,3 +1,4 @@
+import { oneOf } from '../check.ts';
 import type { Surface } from './surfaces.ts';
 
 /** A hand. */
@@ -17,4 +18,7 @@ export const DEFAULT_SURFACE: Record<Limb, Surface> = { R: 'snare', L: 'snare', 
 export const isHand = (limb: Limb): limb is Hand => limb === 'R' || limb === 'L';
 
 /** The other hand. */
-export const otherHand = (hand: Hand): Hand => (hand === 'R' ? 'L' : 'R');
+export function otherHand(hand: Hand): Hand {
+  if (hand !== 'R') oneOf('hand', hand, ['R', 'L']);
+  return hand === 'R' ? 'L' : 'R';
+}

@@ -1,3 +1,5 @@
+import { must } from '../check.ts';
+import { checkItem, checkItems, checkSticking } from './check-sticking.ts';
 import type { Chord, GroupItem, Item, SlotItem, Sticking, StrokeText } from './types.ts';
 
 const at = (surface?: string): string => (surface ? `@${surface}` : '');
@@ -17,14 +19,20 @@ function printStroke(stroke: StrokeText): string {
 const printChord = (chord: Chord): string => (chord.length ? chord.map(printStroke).join('+') : '-');
 
 /** One slot as text. */
-export const printSlot = (slot: SlotItem): string => join(slot.parts.map(printChord));
+export function printSlot(slot: SlotItem): string {
+  checkItem(slot);
+  must(slot.kind === 'slot', 'kind of item', slot.kind, 'a slot');
+  return slotText(slot);
+}
 
-const printGroup = (group: GroupItem): string => `{${printItems(group.items)}}${group.count}`;
+const slotText = (slot: SlotItem): string => join(slot.parts.map(printChord));
+
+const printGroup = (group: GroupItem): string => `{${itemsText(group.items)}}${group.count}`;
 
 function printItem(item: Item): string {
   switch (item.kind) {
     case 'slot':
-      return printSlot(item);
+      return slotText(item);
     case 'hold':
       return '_';
     case 'bar':
@@ -37,7 +45,12 @@ function printItem(item: Item): string {
 }
 
 /** Items as text, single spaces between them. */
-export const printItems = (items: readonly Item[]): string => items.map(printItem).join(' ');
+export function printItems(items: readonly Item[]): string {
+  checkItems(items);
+  return itemsText(items);
+}
+
+const itemsText = (items: readonly Item[]): string => items.map(printItem).join(' ');
 
 /**
  * The normal form of a sticking: single spaces, chords in the order R L K H, no needless colon.
@@ -45,6 +58,7 @@ export const printItems = (items: readonly Item[]): string => items.map(printIte
  * printSticking(parseSticking('K+L  >lR@snare:LL').sticking) // → 'L+K >lR@snare:LL'
  */
 export function printSticking(sticking: Sticking): string {
-  const hands = printItems(sticking.hands);
-  return sticking.feet ? `${hands}\nfeet: ${printItems(sticking.feet)}` : hands;
+  checkSticking(sticking);
+  const hands = itemsText(sticking.hands);
+  return sticking.feet ? `${hands}\nfeet: ${itemsText(sticking.feet)}` : hands;
 }

@@ -1,4 +1,4 @@
-import { must, shown } from '../check.ts';
+import { must, shown, text, whole } from '../check.ts';
 import { checkGrid, meterOf, slotsOf } from './meter.ts';
 import type { Grid, MeterText, SlotIndex } from './units.ts';
 
@@ -98,6 +98,7 @@ const known = new Map<string, readonly string[]>();
 function namesOf(meter: MeterText, grid: Grid, system: CountSystem = '1 e & a'): readonly string[] {
   checkGrid(grid);
   checkSystem(system);
+  meterOf(meter);
   const key = `${meter}:${grid}:${system}`;
   const names = known.get(key) ?? nameSlots(meter, grid, system);
   known.set(key, names);
@@ -120,7 +121,7 @@ function nameSlots(meter: MeterText, grid: Grid, system: CountSystem): string[] 
  */
 export function countName(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
   const names = namesOf(meter, grid, system);
-  must(slot in names, 'slot', slot, `0 to ${names.length - 1} in a bar of ${meter}`);
+  must(typeof slot === 'number' && slot in names, 'slot', slot, `0 to ${names.length - 1} in a bar of ${meter}`);
   return names[slot];
 }
 
@@ -130,6 +131,7 @@ export function countName(meter: MeterText, grid: Grid, slot: SlotIndex, system?
  * sayCount('4 a') // → 'the a of 4'
  */
 export function sayCount(name: string): string {
+  text('count', name);
   const [beat, ...syllable] = name.split(' ');
   return syllable.length > 0 ? `the ${syllable.join(' ')} of ${beat}` : `beat ${beat}`;
 }
@@ -143,6 +145,7 @@ export function sayCount(name: string): string {
  */
 export function saySlot(meter: MeterText, grid: Grid, slot: SlotIndex, system?: CountSystem): string {
   const names = countNames(meter, grid, system);
+  whole('slot', slot, 0);
   const name = names[slot % names.length];
   return slotsPerEighth(meter, grid, system) > 0 && !name.includes(' ') ? `the ${name}` : sayCount(name);
 }

@@ -1,4 +1,4 @@
-import { above0, must } from '../check.ts';
+import { above0, must, shown } from '../check.ts';
 import { refuse, type Result } from '../fault.ts';
 import { TICKS_PER_QUARTER, type Grid, type MeterText, type Ticks } from './units.ts';
 
@@ -31,9 +31,16 @@ const COULD_STAND = 'a meter such as 4/4, 6/8 or 2+2+3/8: 1 to 15 over 2, 4, 8 o
  * readMeter('6/8') // → { ok: true, meter: { beats: 2, beatTicks: 30240, barTicks: 60480 } }
  */
 export function readMeter(text: MeterText): Result<'meter', Meter> {
-  const parts = METER.exec(text);
-  if (!parts)
-    return refuse(0, String(text) || 'nothing', COULD_STAND, `"${text}" is not a meter; ${COULD_STAND} can stand here`);
+  const parts = typeof text === 'string' ? METER.exec(text) : null;
+  if (!parts) {
+    const found = typeof text === 'string' ? `"${text}"` : shown(text);
+    return refuse(
+      0,
+      text === '' ? 'nothing' : typeof text === 'string' ? text : shown(text),
+      COULD_STAND,
+      `${found} is not a meter; ${COULD_STAND} can stand here`,
+    );
+  }
   const groups = parts[1].split('+').map(Number);
   const upper = groups.reduce((a, b) => a + b, 0);
   const lower = LOWER.find((n) => String(n) === parts[2]);

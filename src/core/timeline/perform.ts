@@ -1,4 +1,5 @@
-import { isObject, must, oneOf } from '../check.ts';
+import { checkOptions, oneOf } from '../check.ts';
+import { checkLaid } from '../phrase/check-laid.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
 import { DEFAULT_SURFACE, isHand, LIMBS } from '../sticking/limbs.ts';
 import { SURFACES } from '../sticking/surfaces.ts';
@@ -30,8 +31,9 @@ const FLAMS = ['grace', 'before', 'on'];
  * perform(phrase).strokes[0] // → { id: '1.0.0g0', tick: 0, limb: 'L', kind: 'grace', count: '1' }
  */
 export function perform(phrase: Phrase, options: PerformOptions = {}): Timeline {
+  checkOptions('perform', options);
   const { flams = 'grace', orchestration = [], counts } = options;
-  must(isObject(phrase) && Array.isArray(phrase.bars), 'phrase', phrase, 'a phrase, as layPhrase gives it');
+  checkLaid(phrase);
   oneOf('flams', flams, FLAMS);
   const placed = placeStrokes(phrase, counts);
   const strokes = applyOrchestration(placed, orchestration);

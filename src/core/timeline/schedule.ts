@@ -1,4 +1,4 @@
-import { above0, isObject, must, optionalSwitch, within } from '../check.ts';
+import { tick as checkTick, above0, isObject, must, optionalSwitch, within } from '../check.ts';
 import { lastWhere } from '../search.ts';
 import { slotTicks } from '../time/meter.ts';
 import { TICKS_PER_QUARTER, type Seconds, type Ticks } from '../time/units.ts';
@@ -86,7 +86,10 @@ export function secondsAt(timeline: Timeline, options: ScheduleOptions): (tick: 
   const { bpm, swing = 1 } = options;
   within('swing', swing, 1, MOST_SWING);
   const sum = integral(tempoChanges(bpm));
-  const steady = (tick: Ticks): Seconds => sum(tick) - sum(0);
+  const steady = (tick: Ticks): Seconds => {
+    checkTick('tick', tick);
+    return sum(tick) - sum(0);
+  };
   return swing === 1 ? steady : (tick) => steady(swung(timeline.bars, tick, swing));
 }
 
@@ -97,7 +100,8 @@ function tempoChanges(bpm: number | readonly TempoChange[]): readonly TempoChang
     must(isObject(change), 'tempo change', change, 'a tick and a bpm');
     above0('bpm', change.bpm);
     const after = i > 0 ? changes[i - 1].tick : -Infinity;
-    must(Number.isFinite(change.tick) && change.tick > after, 'tick of a tempo change', change.tick, `above ${after}`);
+    checkTick('tick of a tempo change', change.tick);
+    must(change.tick > after, 'tick of a tempo change', change.tick, `above ${after}`);
   });
   return changes;
 }
