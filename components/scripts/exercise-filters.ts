@@ -5,12 +5,11 @@ import {
   readFilters,
   sift,
   TEMPOS,
-  type Asked,
+  type FiltersRead,
   type Choice,
   type Sifted,
 } from '../../src/curriculum/exercise-filter.ts';
-import { fieldsOf, readForm, sayChoice, sayField, tellCounts, writeForm } from './exercise-form.ts';
-import { readList } from './exercise-list.ts';
+import { fieldsOf, readForm, sayChoice, sayField, tellCounts, writeForm, readList } from './exercise-form.ts';
 
 /** Wires the filters of a page; does nothing where it has none. */
 export function filterExercises(page: Document): void {
@@ -70,7 +69,7 @@ export function filterExercises(page: Document): void {
   form.dispatchEvent(new Event('awake', { bubbles: true }));
 }
 
-const unknownIn = (form: HTMLFormElement, { unknown }: Asked): string =>
+const unknownIn = (form: HTMLFormElement, { unknown }: FiltersRead): string =>
   unknown.length ? notAmong(unknown.map(({ name, value }) => ({ field: sayField(form, name), value }))) : '';
 
 /** The lines between form and list, and the buttons in them. */
@@ -115,4 +114,18 @@ function wayOut(choice: Choice, says: string, left: number): HTMLLIElement {
   button.textContent = withoutChoice(says, left);
   item.append(button);
   return item;
+}
+
+/**
+ * Opens and closes what a button stands for; where there is room, the page shows it anyway and hides the button. At the
+ * end of the fold another button closes it and leads on to what it was opened for.
+ */
+export function foldAway(page: ParentNode): void {
+  const fold = page.querySelector<HTMLButtonElement>('button.fold');
+  const open = (is: boolean) => fold?.setAttribute('aria-expanded', String(is));
+  fold?.addEventListener('click', () => open(fold.getAttribute('aria-expanded') !== 'true'));
+  page.querySelector('button[data-fold-on]')?.addEventListener('click', () => {
+    open(false);
+    page.querySelector<HTMLElement>('[data-says-count]')?.focus();
+  });
 }

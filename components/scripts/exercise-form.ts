@@ -1,5 +1,15 @@
-/** The form of the filters as it stands in the page: what can be chosen, what is chosen, how many each would leave. */
-import { readFilters, TEMPOS, type Asked, type Choice, type Field } from '../../src/curriculum/exercise-filter.ts';
+/**
+ * The form of the filters and the list of exercises as they stand in the page: what can be chosen, what is chosen, how many
+ * each would leave; what the rows hold, and which of them are shown.
+ */
+import {
+  readFilters,
+  TEMPOS,
+  type FiltersRead,
+  type Choice,
+  type Field,
+  type FilterRow,
+} from '../../src/curriculum/exercise-filter.ts';
 
 const selectsOf = (form: HTMLFormElement) => [...form.querySelectorAll('select')];
 const ticksOf = (form: HTMLFormElement) => [...form.querySelectorAll<HTMLInputElement>('input[type=checkbox]')];
@@ -21,7 +31,7 @@ const valuesOf = (form: HTMLFormElement, wanted: string): string[] =>
     .map(({ value }) => value);
 
 /** What is chosen in the form; it is read as an address is. */
-export function readForm(form: HTMLFormElement, fields: readonly Field[]): Asked {
+export function readForm(form: HTMLFormElement, fields: readonly Field[]): FiltersRead {
   const pairs = [...new FormData(form)].map(([name, value]) => [name, String(value)]);
   return readFilters(new URLSearchParams(pairs).toString(), fields);
 }
@@ -62,4 +72,32 @@ export function sayChoice(form: HTMLFormElement, choice: Choice): string {
 /** The label of a field. */
 export function sayField(form: HTMLFormElement, name: string): string {
   return form.querySelector<HTMLElement>(`[data-label="${CSS.escape(name)}"]`)?.textContent ?? name;
+}
+
+/** The rows of a page and the headings over them. */
+export interface ExerciseList {
+  rows: FilterRow[];
+  /** Shows these rows and no others; a heading with none left goes with them. */
+  show(shown: readonly boolean[]): void;
+}
+
+/** Reads the list once; showing moves nothing, it only hides. */
+export function readList(page: ParentNode): ExerciseList {
+  const items = [...page.querySelectorAll<HTMLElement>('[data-exercise]')];
+  const groups = [...page.querySelectorAll<HTMLElement>('[data-group]')].map((group) => ({
+    group,
+    places: items.flatMap((item, place) => (group.contains(item) ? place : [])),
+  }));
+  return {
+    rows: items.map(rowOf),
+    show: (shown) => {
+      items.forEach((item, place) => (item.hidden = !shown[place]));
+      groups.forEach(({ group, places }) => (group.hidden = !places.some((place) => shown[place])));
+    },
+  };
+}
+
+function rowOf({ dataset }: HTMLElement): FilterRow {
+  const [from, to] = (dataset.tempo ?? '').split(' ').map(Number);
+  return { facts: new Set((dataset.has ?? '').split(' ')), from, to };
 }

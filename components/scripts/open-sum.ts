@@ -1,12 +1,12 @@
-import { readAsked } from '../../src/bar-math/address.ts';
+import { readSumAddress } from '../../src/bar-math/address.ts';
 
 /**
  * Brings the sum that the address asks for into view and wakes it, so that it takes what else stands there; an address
  * that names none of them gets a sentence.
  */
-export function openAsked(page: Document, { hash }: Pick<Location, 'hash'>): void {
+export function openSum(page: Document, { hash }: Pick<Location, 'hash'>): void {
   const note = page.querySelector<HTMLElement>('[data-sums]');
-  const { name, inputs } = readAsked(hash);
+  const { name, inputs } = readSumAddress(hash);
   const section = name ? page.querySelector(`section.bar-sum[id="${CSS.escape(name)}"]`) : undefined;
   const known = !name || section || page.getElementById(name);
   if (note) note.textContent = known ? '' : (note.dataset.unknown ?? '').replace('{name}', name);

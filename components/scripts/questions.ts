@@ -3,7 +3,7 @@ import { plainAnswer } from '../../src/curriculum/plain-answer.ts';
 import { NOTHING_GIVEN, rightSays, wrongSays } from '../../src/words/questions.ts';
 
 /** What the page says about a question, in the data attributes of its form. */
-export interface Asked {
+export interface QuestionData {
   /** The answer as it is shown. */
   answer: string;
   /** Every way to give it. */
@@ -20,7 +20,7 @@ export function askQuestions(page: ParentNode): void {
 }
 
 function wake(form: HTMLFormElement): void {
-  const asked = JSON.parse(form.dataset.question ?? '') as Asked;
+  const asked = JSON.parse(form.dataset.question ?? '') as QuestionData;
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     const typed = form.querySelector('input');
@@ -32,7 +32,7 @@ function wake(form: HTMLFormElement): void {
 }
 
 /** Says whether it is right; a right answer opens the reason. */
-function judge(form: HTMLFormElement, asked: Asked, given: string): boolean {
+function judge(form: HTMLFormElement, asked: QuestionData, given: string): boolean {
   const plain = plainAnswer(given);
   const right = asked.taken.includes(plain);
   say(form, plain === '' ? NOTHING_GIVEN : right ? rightSays(asked.answer) : verdict(asked, given.trim(), plain));
@@ -42,7 +42,7 @@ function judge(form: HTMLFormElement, asked: Asked, given: string): boolean {
 }
 
 /** That it is wrong, and what helps. */
-function verdict({ answer, hint, misses }: Asked, given: string, plain: string): string {
+function verdict({ answer, hint, misses }: QuestionData, given: string, plain: string): string {
   return `${wrongSays(given, answer)} ${Object.hasOwn(misses, plain) ? misses[plain] : hint}`;
 }
 

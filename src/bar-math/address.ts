@@ -2,20 +2,24 @@
 import type { Inputs } from './types.ts';
 
 /** What an address names. */
-export interface Asked {
+export interface SumAddress {
   /** The sum, or nothing. */
   name: string;
   inputs: Inputs;
 }
 
 /** Signs that may stand in an address as they are, so that it can be read. */
-const PLAIN: Record<string, string> = { '%2F': '/', '%2C': ',', '%3A': ':', '%40': '@', '%20': '+' };
+const READABLE: Record<string, string> = { '%2F': '/', '%2C': ',', '%3A': ':', '%40': '@', '%20': '+' };
 
-const written = (text: string): string =>
-  encodeURIComponent(text).replace(/%(?:2F|2C|3A|40|20)/g, (code) => PLAIN[code] ?? code);
+/** Half of a pair of UTF-16 units, which a program can type though it is no character, becomes U+FFFD: no address holds it. */
+const encoded = (text: string): string =>
+  encodeURIComponent(text.replace(/\p{Surrogate}/gu, '\uFFFD')).replace(
+    /%(?:2F|2C|3A|40|20)/g,
+    (code) => READABLE[code] ?? code,
+  );
 
 /** A sign that is no sign, after a hand has cut the address short, stays as it is. */
-function read(text: string): string {
+function decoded(text: string): string {
   const spaced = text.replaceAll('+', ' ');
   try {
     return decodeURIComponent(spaced);
@@ -27,23 +31,23 @@ function read(text: string): string {
 /**
  * Writes a sum and what was asked of it; the fields keep their order.
  *
- * @example writeAsked({ name: 'fit', inputs: { cell: '>lR LL R', meter: '4/4' } }) // '#fit&cell=%3ElR+LL+R&meter=4/4'
+ * @example printSumAddress({ name: 'fit', inputs: { cell: '>lR LL R', meter: '4/4' } }) // '#fit&cell=%3ElR+LL+R&meter=4/4'
  */
-export function writeAsked({ name, inputs }: Asked): string {
-  const fields = Object.entries(inputs).map(([field, value]) => `${field}=${written(value)}`);
-  return [`#${name}`, ...fields].join('&');
+export function printSumAddress({ name, inputs }: SumAddress): string {
+  const fields = Object.entries(inputs).map(([field, value]) => `${encoded(field)}=${encoded(value)}`);
+  return [`#${encoded(name)}`, ...fields].join('&');
 }
 
 /**
  * Reads what an address asks; never throws, whatever stands there.
  *
- * @example readAsked('#fit&cell=R+L+L') // { name: 'fit', inputs: { cell: 'R L L' } }
+ * @example readSumAddress('#fit&cell=R+L+L') // { name: 'fit', inputs: { cell: 'R L L' } }
  */
-export function readAsked(hash: string): Asked {
+export function readSumAddress(hash: string): SumAddress {
   const [name = '', ...fields] = hash.replace(/^#/, '').split('&');
   const pairs = fields.filter(Boolean).map((field) => {
     const cut = field.indexOf('=');
-    return cut < 0 ? [read(field), ''] : [read(field.slice(0, cut)), read(field.slice(cut + 1))];
+    return cut < 0 ? [decoded(field), ''] : [decoded(field.slice(0, cut)), decoded(field.slice(cut + 1))];
   });
-  return { name: read(name), inputs: Object.fromEntries(pairs) };
+  return { name: decoded(name), inputs: Object.fromEntries(pairs) };
 }

@@ -3,7 +3,7 @@ import { againstSays, cannotSay } from '../words/bar-math-answers.ts';
 import { COUNTING } from '../words/site.ts';
 import { marksOf } from './marks.ts';
 import { timelineOf } from './cells.ts';
-import { countsOf, reading, rulerSaid } from './read.ts';
+import { countsOf, reading, rulerSaid, tooLongFaults } from './read.ts';
 import type { Answer, Inputs } from './types.ts';
 
 /** What stands in the fields before anyone types. */
@@ -18,6 +18,8 @@ export interface AgainstAnswer extends Answer {
 
 /** So many by the right hand against so many by the left, on the coarsest grid that holds both. */
 export function answerAgainst(inputs: Inputs): AgainstAnswer {
+  const long = tooLongFaults(inputs);
+  if (long) return { says: '', faults: long };
   const read = reading(inputs);
   const right = read.whole('right', 1, MOST);
   const left = read.whole('left', 1, MOST);
@@ -39,7 +41,7 @@ export function answerAgainst(inputs: Inputs): AgainstAnswer {
   );
   const sticking = againstText(right, left);
   const parsed = parseSticking(sticking);
-  const timeline = timelineOf([sticking], meter, grid);
+  const timeline = parsed.ok ? timelineOf([{ text: sticking, sticking: parsed.sticking }], meter, grid) : undefined;
   const marks = parsed.ok ? marksOf(parsed.sticking, true) : [];
   return {
     says,

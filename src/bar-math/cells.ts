@@ -2,10 +2,10 @@
 import {
   cellsOf,
   faultText,
+  layPhrase,
   parseSticking,
   perform,
   printSticking,
-  readPhrase,
   slotCount,
   type Grid,
   type Item,
@@ -15,6 +15,7 @@ import {
 } from '../core/index.ts';
 import { rulerSays } from '../words/bar-math-answers.ts';
 import { spell, wholeSays } from '../words/bar-math.ts';
+import { strokesIn } from './limits.ts';
 import type { RulerCell } from './ruler.ts';
 import { marksOf } from './marks.ts';
 import type { Reading } from './read.ts';
@@ -25,6 +26,8 @@ export interface Figure {
   text: string;
   sticking: Sticking;
   slots: number;
+  /** Strokes, rests and grace notes included. */
+  strokes: number;
   /** What it is called; its text where it has no name. */
   name: string;
   /** Its cells, as they lie on a ruler. */
@@ -50,7 +53,7 @@ export function textOfCell(typed: string, named: readonly NamedCell[]): string {
   return named.find(({ id }) => id === typed.trim())?.text ?? typed;
 }
 
-/** Reads a field for a cell: an id of the course, a length, or sticking text. */
+/** Reads a field for a cell: an id of the course, a length, or sticking text. Throws TooLarge beyond the reading's limits. */
 export function readFigure(read: Reading, field: string, typed: string, named: readonly NamedCell[]) {
   const text = textOfCell(typed, named);
   if (/^-?[\d.,]*$/.test(text.trim())) return read.refuse(field, wholeSays(typed, 1, MAX_LENGTH));
@@ -61,6 +64,7 @@ export function readFigure(read: Reading, field: string, typed: string, named: r
   }
   if (hasBars(parsed.sticking.hands))
     return read.refuse(field, 'A cell has no bar lines and no meter of its own here.');
+  read.lay(strokesIn(parsed.sticking));
   return figureOf(text, parsed.sticking, named, /^\d+$/.test(typed.trim()) ? spell(Number(typed)) : undefined);
 }
 
@@ -75,14 +79,19 @@ function figureOf(text: string, sticking: Sticking, named: readonly NamedCell[],
     marks: marksOf(one),
   }));
   const name = cells.length === 1 ? cells[0].name : undefined;
-  return { text, sticking, slots: slotCount(sticking.hands), name: name ?? text, cells };
+  const size = { slots: slotCount(sticking.hands), strokes: strokesIn(sticking) };
+  return { text, sticking, ...size, name: name ?? text, cells };
 }
 
-/** The strokes of cells laid one after another, the last bar filled with rests; undefined where they cannot be laid. */
-export function timelineOf(texts: readonly string[], meter: MeterText, grid: Grid): Timeline | undefined {
-  const cells = texts.map((text) => ({ id: text, text }));
-  const laid = readPhrase({ cells, meter, grid, fill: 'rests' });
-  return laid.ok ? perform(laid.phrase) : undefined;
+/** A text with its sticking. */
+type Read = Pick<Figure, 'text' | 'sticking'>;
+
+/** The strokes of stickings one after another, the last bar filled with rests; undefined where they make no phrase. */
+export function timelineOf(figures: readonly Read[], meter: MeterText, grid: Grid): Timeline | undefined {
+  const cellsIn = new Map([...new Set(figures)].map((figure) => [figure, cellsOf(figure.sticking)]));
+  const cells = figures.flatMap((figure) => cellsIn.get(figure)!.map((sticking) => ({ id: figure.text, sticking })));
+  const phrase = layPhrase({ cells, meter, grid, fill: 'rests' });
+  return phrase.ok ? perform(phrase.phrase) : undefined;
 }
 
 /** So many of the same. */
@@ -91,3 +100,21 @@ export const repeated = <T>(times: number, what: readonly T[]): T[] => Array.fro
 /** The cells of a ruler in words; those without a name are called by the text of their figure. */
 export const labelOf = ({ text }: Figure, cells: readonly RulerCell[]): string =>
   rulerSays(cells.map(({ name }) => name ?? text));
+
+/** A whole bar of time is no cell to build with. */
+const MOST_SLOTS = 8;
+
+/**
+ * The cells that can be laid on a ruler as they are: short ones, on no surface of their own, each text once.
+ *
+ * @example
+ * plainCells(new Map([['rll', { name: 'R L L', sticking: 'R L L' }]])); // [{ id: 'rll', name: 'R L L', text: 'R L L' }]
+ */
+export function plainCells(cells: ReadonlyMap<string, { name: string; sticking: string }>): NamedCell[] {
+  const all = [...cells].map(([id, { name, sticking }]) => ({ id, name, text: sticking }));
+  const short = all.filter(({ text }) => !/[@[\n|]/.test(text) && text.split(' ').length <= MOST_SLOTS);
+  const named = short.filter(
+    ({ text }, i) => /[RLKH]/.test(text) && short.findIndex((cell) => cell.text === text) === i,
+  );
+  return named.sort((a, b) => a.name.localeCompare(b.name, 'en'));
+}

@@ -4,7 +4,7 @@ import { countSays, endSays, type RulerSaid } from '../words/bar-math-answers.ts
 import { many } from '../words/bar-math.ts';
 import { slotWords } from '../words/numbers.ts';
 import { COUNTING } from '../words/site.ts';
-import { countsOf, reading, rulerSaid, type Reading } from './read.ts';
+import { countsOf, reading, rulerSaid, tooLongFaults, type Reading } from './read.ts';
 import type { Answer, Inputs } from './types.ts';
 
 /** Three ways to name a place; whichever is typed, the other two are worked out. */
@@ -28,6 +28,8 @@ export interface CountAnswer extends Answer {
 
 /** Which slot, count and tick are the same place, and where one ends who starts there. */
 export function answerCount(inputs: Inputs): CountAnswer {
+  const long = tooLongFaults(inputs);
+  if (long) return { says: '', faults: long };
   const read = reading(inputs);
   const meter = read.meter('meter');
   const grid = read.whole('grid', 1, 8);

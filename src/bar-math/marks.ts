@@ -38,6 +38,6 @@ export function marksOf({ hands, feet }: Sticking, apart = false): RulerMark[][]
   const rowOf = apart ? APART : STACKED;
   const upper = slotsOnly(hands).map((slot) => slotMarks(slot, rowOf));
   if (!feet) return upper;
-  const below = 1 + Math.max(0, ...upper.flat().map(({ row = 0 }) => row));
+  const below = 1 + upper.flat().reduce((most, { row = 0 }) => Math.max(most, row), 0);
   return slotsOnly(feet).map((slot, index) => [...(upper[index] ?? []), ...slotMarks(slot, (_, row) => below + row)]);
 }

@@ -1,9 +1,10 @@
 /** Reading the fields of a sum: text in, a value out, or a sentence on why it cannot stand there. */
 import { countSyllables, meterOf, readMeter, slotsOf } from '../core/index.ts';
 import type { Grid, MeterText, Result } from '../core/index.ts';
-import { numberSays, wholeSays } from '../words/bar-math.ts';
+import { numberSays, tooLongSays, wholeSays } from '../words/bar-math.ts';
 import type { RulerSaid } from '../words/bar-math-answers.ts';
 import { COUNTING } from '../words/site.ts';
+import { IN_WORKER, MOST_ROWS, MOST_TYPED, MOST_USES, strokeCounter, type WorkLimits } from './limits.ts';
 import type { FieldFault, Inputs } from './types.ts';
 
 /** What can be read of a sum's fields; each that cannot is noted, and gives undefined. */
@@ -15,13 +16,28 @@ export interface Reading {
   /** What another reader makes of a field. */
   take<K extends string, T>(field: string, key: K, read: Result<K, T>): T | undefined;
   refuse(field: string, says: string, caret?: string): undefined;
+  /** Notes that so many strokes are to be laid; throws TooLarge where they are too many for the limits. */
+  lay(strokes: number): void;
 }
 
 const WHOLE = /^\d{1,9}$/;
 const DECIMAL = /^\d{1,9}(?:[.,]\d{1,9})?$/;
 
-/** Begins to read the fields of a sum. */
-export function reading(inputs: Inputs): Reading {
+/**
+ * The faults of fields that hold more than can be read; undefined where there are none. The field of the cells holds
+ * several texts.
+ *
+ * @example tooLongFaults({ bars: '1'.repeat(5000) }) // { bars: { says: '5,000 characters are too many here: …' } }
+ */
+export function tooLongFaults(inputs: Inputs): Record<string, FieldFault> | undefined {
+  const mostIn = (field: string) => (field === 'cells' ? MOST_ROWS * (MOST_TYPED + MOST_USES) : MOST_TYPED);
+  const long = Object.entries(inputs).filter(([field, text]) => text.length > mostIn(field));
+  if (long.length === 0) return undefined;
+  return Object.fromEntries(long.map(([field, text]) => [field, { says: tooLongSays(text.length, mostIn(field)) }]));
+}
+
+/** Begins to read the fields of a sum, for an answer within limits. */
+export function reading(inputs: Inputs, limits: WorkLimits = IN_WORKER): Reading {
   const faults: Record<string, FieldFault> = {};
   const textOf = (field: string) => (inputs[field] ?? '').trim();
   const refuse = (field: string, says: string, caret?: string): undefined => {
@@ -42,6 +58,7 @@ export function reading(inputs: Inputs): Reading {
       return read.ok ? read.meter.text : refuse(field, capitalised(read.fault.message));
     },
     take: (field, key, read) => (read.ok ? read[key] : refuse(field, capitalised(read.fault.message))),
+    lay: strokeCounter(limits),
   };
 }
 

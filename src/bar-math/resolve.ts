@@ -1,26 +1,38 @@
 import { cellStarts, resolution, slotTicks } from '../core/index.ts';
-import { resolveSays, startsSay, type RulerSaid } from '../words/bar-math-answers.ts';
+import {
+  drawnSays,
+  resolveSays,
+  startsSay,
+  startsToldSay,
+  tooLongToPlay,
+  type RulerSaid,
+} from '../words/bar-math-answers.ts';
 import { capital } from '../words/bar-math.ts';
 import { BAR_WORD } from '../words/site.ts';
 import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
-import { countsOf, reading, rulerSaid } from './read.ts';
+import { IN_WORKER, MOST_PLAYED } from './limits.ts';
+import { countsOf, reading, rulerSaid, tooLongFaults } from './read.ts';
+import { barsDrawn, cellsWithin } from './ruler.ts';
 import type { Answer, Inputs, SumProps } from './types.ts';
 
 /** What stands in the fields before anyone types. */
 export const RESOLVE: Inputs = { cell: 'rll', meter: '4/4', grid: '4' };
 
-/** More bars than this are told and not drawn; a phrase has at most 32. */
-const DRAWN = 8;
-const PLAYED = 32;
+/** More bars than this are not drawn. */
+const MOST_DRAWN_BARS = 8;
+/** More bars than this are not told one by one. */
+const MOST_TOLD = 32;
 
 /** An answer, and on which counts the cells start, bar by bar. */
 export interface ResolveAnswer extends Answer {
   starts?: readonly { bar: string; says: string }[];
 }
 
-/** When a cell laid end to end is back on beat 1, and where it starts until then. */
-export function answerResolve(inputs: Inputs, props: SumProps): ResolveAnswer {
-  const read = reading(inputs);
+/** When a cell laid end to end is back on beat 1, and where it starts until then. Throws TooLarge beyond the limits. */
+export function answerResolve(inputs: Inputs, props: SumProps, limits = IN_WORKER): ResolveAnswer {
+  const long = tooLongFaults(inputs);
+  if (long) return { says: '', faults: long };
+  const read = reading(inputs, limits);
   const figure = readFigure(read, 'cell', inputs.cell, props.named);
   const meter = read.meter('meter');
   const grid = read.whole('grid', 1, 8);
@@ -29,13 +41,20 @@ export function answerResolve(inputs: Inputs, props: SumProps): ResolveAnswer {
   const { bars, cells } = resolution(figure.slots, ruler.barSlots);
   const starts = cellStarts(figure.slots, ruler.barSlots);
   const says = resolveSays(figure.slots, bars, cells, ruler);
-  const timeline = bars <= PLAYED ? timelineOf(repeated(cells, [figure.text]), meter, grid) : undefined;
-  const drawn = Math.min(bars, DRAWN);
+  const drawn = Math.min(MOST_DRAWN_BARS, barsDrawn(bars, ruler.barSlots));
+  const told = Math.min(bars, MOST_TOLD);
+  const isPlayed = bars <= MOST_PLAYED.bars && cells * figure.strokes <= MOST_PLAYED.strokes;
+  if (isPlayed) read.lay(cells * figure.strokes);
+  const timeline = isPlayed ? timelineOf(repeated(cells, [figure]), meter, grid) : undefined;
   return {
     says,
-    more: bars > DRAWN ? [`The first ${DRAWN} ${BAR_WORD}s are drawn.`] : [],
+    more: [
+      ...(drawn < bars ? [drawnSays(drawn)] : []),
+      ...(told < bars ? [startsToldSay(told)] : []),
+      ...(isPlayed ? [] : [tooLongToPlay(MOST_PLAYED.bars, MOST_PLAYED.strokes)]),
+    ],
     faults: read.faults,
-    starts: Array.from({ length: bars }, (_, bar) => ({
+    starts: Array.from({ length: told }, (_, bar) => ({
       bar: `${capital(BAR_WORD)} ${bar + 1}`,
       says: startsSay(bar + 1, starts, ruler),
     })),
@@ -45,6 +64,6 @@ export function answerResolve(inputs: Inputs, props: SumProps): ResolveAnswer {
 }
 
 function rulerOf(figure: Figure, times: number, bars: number, ruler: RulerSaid) {
-  const cells = repeated(times, figure.cells);
+  const cells = cellsWithin(repeated(times, figure.cells), bars * ruler.barSlots);
   return { label: labelOf(figure, cells), counts: countsOf(ruler), grid: ruler.grid, bars, cells };
 }

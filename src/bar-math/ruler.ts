@@ -90,6 +90,17 @@ export const ROW = { first: 60, height: 19 };
 /** Widths of a beat at which names come and go: the style sheet knows these and no others. */
 export const STEPS = [50, 75, 100, 125, 150, 175, 200, 250, 300, 400];
 
+/** So many slots are drawn at the most, in whole bars; no bar has more. */
+export const MOST_DRAWN = 128;
+
+/**
+ * How many of some bars are drawn, of so many slots each; at least one.
+ *
+ * @example barsDrawn(8, 32) // 4
+ */
+export const barsDrawn = (bars: number, barSlots: number): number =>
+  Math.min(bars, Math.max(1, Math.floor(MOST_DRAWN / barSlots)));
+
 const percent = (part: number): string => `${Number((part * 100).toFixed(3))}%`;
 
 /**
@@ -101,31 +112,57 @@ const percent = (part: number): string => `${Number((part * 100).toFixed(3))}%`;
 export const markAt = (slot: number, grid: number): string => percent((slot + INSET) / grid);
 
 /** How many rows of letters a drawing needs. */
-export const rowsOf = ({ cells = [] }: RulerDrawing): number =>
-  1 + Math.max(0, ...cells.flatMap(({ marks = [] }) => marks.flat().map(({ row = 0 }) => row)));
+export function rowsOf({ cells = [] }: RulerDrawing): number {
+  let last = 0;
+  for (const { marks = [] } of cells)
+    for (const strokes of marks) for (const { row = 0 } of strokes) last = Math.max(last, row);
+  return last + 1;
+}
 
 /** Whether there are brackets, and so names, above the letters. */
 export const hasBrackets = ({ cells = [] }: RulerDrawing): boolean => cells.some(({ kind }) => kind !== 'bare');
 
-/** The beats of a drawing, bar after bar; what lies beyond the last bar is left out. */
+/** The beats of a drawing, bar after bar; what lies beyond the last bar is left out. Linear in its slots and strokes. */
 export function beatsOf(drawing: RulerDrawing): BeatAt[] {
   const { counts, grid, bars = 1 } = drawing;
   const perBar = counts.length / grid;
   const placed = placedOf(drawing.cells ?? []);
+  let next = 0;
   return Array.from({ length: perBar * bars }, (_, index) => {
     const slot = index * grid;
     const bar = Math.floor(index / perBar);
     const frame: Frame = { slot, grid, bar: bar * counts.length, barSlots: counts.length };
+    // Cells follow one another, so those of a beat begin where those of the beat before ended.
+    while (next < placed.length && placed[next].to <= slot) next += 1;
+    let after = next;
+    while (after < placed.length && placed[after].from < slot + grid) after += 1;
+    const here = placed.slice(next, after);
     return {
       slot,
       bar,
       first: index % perBar === 0,
       last: index % perBar === perBar - 1,
       counts: countsAt(drawing, slot),
-      spans: placed.filter((cell) => touches(cell, frame)).map((cell) => spanAt(cell, frame)),
-      marks: placed.flatMap((cell) => marksAt(cell, frame)),
+      spans: here.map((cell) => spanAt(cell, frame)),
+      marks: here.flatMap((cell) => marksAt(cell, frame)),
     };
   });
+}
+
+/**
+ * The cells that begin within so many slots, each with no more strokes than are drawn.
+ *
+ * @example cellsWithin([{ slots: 3 }, { slots: 3 }], 3) // [{ slots: 3 }]
+ */
+export function cellsWithin(cells: readonly RulerCell[], slots: number): RulerCell[] {
+  const within: RulerCell[] = [];
+  let from = 0;
+  for (const cell of cells) {
+    if (from >= slots) break;
+    within.push(cell.marks ? { ...cell, marks: cell.marks.slice(0, slots - from) } : cell);
+    from += cell.slots;
+  }
+  return within;
 }
 
 /** A beat and the bar around it, in slots over all bars. */
@@ -145,8 +182,6 @@ function placedOf(cells: readonly RulerCell[]): Placed[] {
   let to = 0;
   return cells.map((cell) => ({ ...cell, from: to, to: (to += cell.slots) }));
 }
-
-const touches = ({ from, to }: Placed, { slot, grid }: Frame): boolean => from < slot + grid && to > slot;
 
 function countsAt({ counts, grid, marked = [] }: RulerDrawing, slot: number): BeatAt['counts'] {
   return Array.from({ length: grid }, (_, i) => ({
@@ -207,13 +242,12 @@ function namesAt({ name = '', short = name }: Placed, middle: number, slots: num
 }
 
 function marksAt({ from, marks = [] }: Placed, { slot, grid }: Frame): BeatAt['marks'] {
-  return marks.flatMap((strokes, i) => {
-    const at = from + i - slot;
-    if (at < 0 || at >= grid) return [];
-    return strokes.map((mark) => ({
+  const first = Math.max(0, slot - from);
+  return marks.slice(first, Math.max(0, slot + grid - from)).flatMap((strokes, i) =>
+    strokes.map((mark) => ({
       ...mark,
-      x: markAt(at + (mark.at ?? 0), grid),
+      x: markAt(from + first + i - slot + (mark.at ?? 0), grid),
       y: ROW.first + ROW.height * (mark.row ?? 0),
-    }));
-  });
+    })),
+  );
 }

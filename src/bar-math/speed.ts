@@ -3,7 +3,7 @@ import type { Grid, HandWay } from '../core/index.ts';
 import { flamSays, lengthsSay, limitsSay, sameSays, speedSays } from '../words/bar-math-answers.ts';
 import { figures, HAND_WAYS } from '../words/bar-math.ts';
 import { readFigure } from './cells.ts';
-import { countsOf, reading, rulerSaid } from './read.ts';
+import { countsOf, reading, rulerSaid, tooLongFaults } from './read.ts';
 import type { Answer, Inputs } from './types.ts';
 
 /**
@@ -33,6 +33,8 @@ const TURNS: Record<HandWay, { text: string; turn: number }> = {
 
 /** What a tempo asks of one hand, and what it is on another subdivision. */
 export function answerSpeed(inputs: Inputs): Answer {
+  const long = tooLongFaults(inputs);
+  if (long) return { says: '', faults: long };
   const read = reading(inputs);
   const tempo = read.number('tempo', 20, 400);
   const grid = read.whole('grid', 1, 8);

@@ -4,7 +4,7 @@ import { noBarSays, spreadSays, turnsSay } from '../words/bar-math-answers.ts';
 import { COUNTING } from '../words/site.ts';
 import type { RulerCell, RulerMark } from './ruler.ts';
 import { readFigure, timelineOf } from './cells.ts';
-import { countsOf, reading, rulerSaid } from './read.ts';
+import { countsOf, reading, rulerSaid, tooLongFaults } from './read.ts';
 import type { Answer, Inputs } from './types.ts';
 
 /** What stands in the fields before anyone types. */
@@ -28,6 +28,8 @@ export function barsOf(slots: number) {
 
 /** So many accents over so many single strokes, as even as can be, in one of its turns. */
 export function answerSpread(inputs: Inputs): SpreadAnswer {
+  const long = tooLongFaults(inputs);
+  if (long) return { says: '', faults: long };
   const read = reading(inputs);
   const slots = read.whole('slots', 2, MOST);
   const accents = slots && read.whole('accents', 1, slots);
@@ -64,8 +66,9 @@ function shown(onsets: readonly number[], { meter, grid }: EvenBar, slots: numbe
     return `${accent}${slot % 2 ? 'L' : 'R'}`;
   });
   const text = strokes.join(' ');
-  const marks = readFigure(reading({}), 'cell', text, [])?.cells[0].marks ?? [];
-  const timeline = timelineOf([text], meter, grid);
+  const figure = readFigure(reading({}), 'cell', text, []);
+  const marks = figure?.cells[0].marks ?? [];
+  const timeline = figure && timelineOf([figure], meter, grid);
   return {
     ruler: {
       label: says,

@@ -35,3 +35,6 @@ export interface Answer {
   /** What is played, under which meter, and how long a slot of the ruler is. */
   play?: { timeline: Timeline; meter: string; slotTicks: number };
 }
+
+/** What stands in place of an answer that is still worked out. */
+export const NO_ANSWER: Answer = { says: '', faults: {} };

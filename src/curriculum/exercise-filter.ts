@@ -18,7 +18,7 @@ export interface Field {
 export const TEMPOS = { name: 'tempo', min: 30, max: 300 } as const;
 
 /** What an address asks for, and what it asks for that is not to be had. */
-export interface Asked {
+export interface FiltersRead {
   /** In the order of the fields and their values, the tempo last. */
   choices: Choice[];
   unknown: { name: string; value: string }[];
@@ -53,7 +53,7 @@ const valueOf = (choice: Choice): string => choice.slice(choice.indexOf('=') + 1
  *
  * @example readFilters('?grid=4&with=kicks,flams', FIELDS).choices // ['grid=4', 'with=flams', 'with=kicks']
  */
-export function readFilters(search: string, fields: readonly Field[]): Asked {
+export function readFilters(search: string, fields: readonly Field[]): FiltersRead {
   const given = new URLSearchParams(search);
   const valuesOf = (name: string) => given.getAll(name).map((value) => value.trim().replaceAll(' ', '+'));
   const read = fields.map((field) => readField(field, valuesOf(field.name)));
@@ -61,7 +61,7 @@ export function readFilters(search: string, fields: readonly Field[]): Asked {
   return { choices: all.flatMap(({ choices }) => choices), unknown: all.flatMap(({ unknown }) => unknown) };
 }
 
-function readField({ name, values, several }: Field, given: string[]): Asked {
+function readField({ name, values, several }: Field, given: string[]): FiltersRead {
   const asked = (several ? given.flatMap((value) => value.split(',')) : given.slice(0, 1)).filter(Boolean);
   return {
     choices: values.filter((value) => asked.includes(value)).map((value) => `${name}=${value}`),
@@ -69,7 +69,7 @@ function readField({ name, values, several }: Field, given: string[]): Asked {
   };
 }
 
-function readTempo([value = '']: string[]): Asked {
+function readTempo([value = '']: string[]): FiltersRead {
   const { name, min, max } = TEMPOS;
   const fits = /^\d{1,3}$/.test(value) && Number(value) >= min && Number(value) <= max;
   return { choices: fits ? [`${name}=${Number(value)}`] : [], unknown: value && !fits ? [{ name, value }] : [] };

@@ -2,7 +2,7 @@
 export type { CountSystem } from '../core/index.ts';
 export { FILTERS, type Filter, type FilterCounts, type Filters } from './filters.ts';
 export { openSearch, type Found, type Search, type SearchAnswer, type SearchOptions, type Taken } from './search.ts';
-export { readAsked, type Asked, type Reading } from './asked.ts';
+export { readQuery, type PrintedSticking, type Query } from './query.ts';
 export { searchStickings, type StickingFound, type StickingPlace } from './stickings.ts';
 export {
   loadStickings,

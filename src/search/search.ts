@@ -1,5 +1,5 @@
 import type { CountSystem } from '../core/index.ts';
-import { readAsked, type Asked } from './asked.ts';
+import { MOST_CHARACTERS, readQuery, type Query } from './query.ts';
 import { INDEX_FOLDER, type FilterCounts, type Filters } from './filters.ts';
 import { loadPagefind, type Pagefind, type PagefindPage } from './pagefind.ts';
 import { askIndex, RANKING, titlesFirst } from './ranking.ts';
@@ -73,14 +73,14 @@ export function openSearch(base: string, sources: SearchSources = {}): Search {
   const folder = `${base.replace(/\/$/, '')}/`;
   const words = retried((attempt) => start(load, folder, attempt));
   const bars = retried(() => loadBars(folder));
-  let asked = 0;
+  let turns = 0;
 
-  const byStrokes = async (ask: Asked & { as: 'sticking' }, options: SearchOptions): Promise<SearchAnswer> => {
+  const byStrokes = async (read: Query & { as: 'sticking' }, options: SearchOptions): Promise<SearchAnswer> => {
     const entries = await bars();
     if (!entries) return { state: 'missing' };
     const { filters = {}, turned = false } = options;
     return strokesFound(
-      ask,
+      read,
       (sought) => searchStickings(entries, sought, { filters, turned, counting }),
       folder,
       options,
@@ -88,25 +88,26 @@ export function openSearch(base: string, sources: SearchSources = {}): Search {
   };
 
   const byWords = async (text: string, taken: Taken, options: SearchOptions): Promise<SearchAnswer> => {
+    if (text.length > MOST_CHARACTERS) return { state: 'none', taken };
     const index = await words();
     return index ? wordsFound(index, text, taken, options) : { state: 'missing' };
   };
 
   const search: Search['search'] = async (query, options = {}) => {
-    const turn = (asked += 1);
+    const turn = (turns += 1);
     const text = query.trim();
     if (text === '' && Object.keys(options.filters ?? {}).length === 0) return { state: 'empty' };
-    const ask = readAsked(text);
+    const read = readQuery(text);
     const answer =
-      ask.as === 'sticking' ? await byStrokes(ask, options) : await byWords(text, wordsTaken(ask), options);
-    return turn === asked ? answer : { state: 'stale' };
+      read.as === 'sticking' ? await byStrokes(read, options) : await byWords(text, wordsTaken(read), options);
+    return turn === turns ? answer : { state: 'stale' };
   };
 
   const filters: Search['filters'] = async () => (await words())?.filters().catch(() => undefined);
   return { search, filters };
 }
 
-const wordsTaken = ({ because, single }: Asked & { as: 'words' }): Taken => ({
+const wordsTaken = ({ because, single }: Query & { as: 'words' }): Taken => ({
   ...(because && { because }),
   ...(single && { other: single.text }),
 });
@@ -140,7 +141,7 @@ async function start(
 
 /** The sticking as it is written or, where nothing has that, with a stroke to each slot. */
 function strokesFound(
-  { written, single }: Asked & { as: 'sticking' },
+  { written, single }: Query & { as: 'sticking' },
   find: (sought: NonNullable<typeof written>['sticking']) => StickingFound[],
   folder: string,
   { limit = LIMIT }: SearchOptions,

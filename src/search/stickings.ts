@@ -90,9 +90,11 @@ interface Hit {
 function hitIn(bar: StickingBar, index: number, sought: Sticking, { turned = false }: StickingOptions, only: Filters) {
   const { slots, grids } = slotsOfBar(bar);
   if (only.grid && !grids.includes(Number(only.grid))) return [];
+  const size = slotCount(sought.hands);
+  // Known before thousands of slots are written out for every bar of the site.
+  if (size > slots.length) return [];
   const match = findSticking(sought, { hands: slots }, { mirrored: true, rotated: turned, repeats: turned });
   if (!match) return [];
-  const size = slotCount(sought.hands);
   const whole = isWhole(slots, sought);
   const isTurned = match.rotation > 0 || match.slot + size > slots.length;
   const moved = !hasSurfaces(slotsOnly(sought.hands)) && hasSurfaces(slots.slice(match.slot, match.slot + size));

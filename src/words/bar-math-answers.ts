@@ -2,7 +2,7 @@
 import { saySlot, type Grid, type HandWay, type MeterText, type Place } from '../core/index.ts';
 import { slotNames } from '../core/time/slot-names.ts';
 import { capital, figures, many, oftenSays, spell } from './bar-math.ts';
-import { inSentence } from './labels.ts';
+import { inSentence, sayBar } from './labels.ts';
 import { slotWords } from './numbers.ts';
 import { BAR_WORD, COUNTING } from './site.ts';
 
@@ -153,6 +153,26 @@ export const orderSays = (number: bigint, count: bigint, names: readonly string[
 
 /** The cells that lie on a ruler, in order: "flam drag × 5, 1 left, the a of 4." */
 export const rulerSays = (names: readonly string[]): string => `${cellsSay(names)}.`;
+
+/**
+ * How many bars are drawn, where it is not all of them.
+ *
+ * @example drawnSays(8) // 'The first 8 bars are drawn.'
+ */
+export const drawnSays = (bars: number): string =>
+  sayBar(bars === 1 ? 'The first bar is drawn.' : `The first ${bars} bars are drawn.`);
+
+/** For how many bars it is told where the cells start. */
+export const startsToldSay = (bars: number): string =>
+  sayBar(`Where the cells start is told for the first ${bars} bars.`);
+
+/**
+ * Why nothing can be played.
+ *
+ * @example tooLongToPlay(32, 8192) // 'This is too long to be played here: at most 32 bars and 8,192 strokes can be.'
+ */
+export const tooLongToPlay = (bars: number, strokes: number): string =>
+  sayBar(`This is too long to be played here: at most ${bars} bars and ${figures(strokes)} strokes can be.`);
 
 /** The same within a sentence. */
 export const cellsSay = (names: readonly string[]): string => runs(names).join(', ');

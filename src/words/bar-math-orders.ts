@@ -19,8 +19,6 @@ export const ORDER_LABELS = sayBars({
   left: 'left, all mirrored',
   alternating: 'in turn, cell by cell',
   loop: 'the bar goes round: its end meets its beginning',
-  counting: 'Counting …',
-  failed: 'This could not be counted: the connection may be gone. Try it again.',
   liked: 'Which do the hands like?',
   score:
     'The measure is ours. First counts the longest run of one hand, grace notes included; then at how many joins the same hand goes on; then the tightest gap. What a hand has practised it likes better than any measure says.',

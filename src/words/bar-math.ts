@@ -131,6 +131,11 @@ export const MATH_LABELS = sayBars({
   starts: 'Where each cell starts',
   loading: 'Loading …',
   failed: 'This did not load: the connection may be gone. Try it again.',
+  counting: 'Counting …',
+  countFailed: 'This could not be counted: the connection may be gone. Try it again.',
+  countStopped: 'Stopped. Change a field, or count again.',
+  stopCounting: 'Stop counting',
+  countAgain: 'Count again',
 });
 
 /** The labels of the fields. */
@@ -161,6 +166,14 @@ export function wholeSays(typed: string, from: number | bigint, to: number | big
 export function numberSays(typed: string, from: number | bigint, to: number | bigint): string {
   return wholeSays(typed, from, to).replace('a whole number', 'a number');
 }
+
+/**
+ * That a field holds more than can be read.
+ *
+ * @example tooLongSays(5000, 4096) // '5,000 characters are too many here: at most 4,096 can stand.'
+ */
+export const tooLongSays = (length: number, most: number): string =>
+  `${figures(length)} characters are too many here: at most ${figures(most)} can stand.`;
 
 /** What could not be taken from an address. */
 export const addressSays = (unknown: readonly string[]): string =>

@@ -112,6 +112,10 @@ export const TRY_IT = {
   paste: 'For your lesson:',
   what: 'What you wrote',
   notDrawn: 'It is right, but could not be drawn: the connection may be gone.',
+  notRead: 'It could not be read: the connection may be gone.',
+  reading: 'Reading …',
+  stop: 'Stop reading',
+  stopped: 'Stopped. Change the text to go on.',
   loading: 'Loading …',
   failed: 'This did not load: the connection may be gone. Press again to try again.',
 } as const;

@@ -1,16 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readAsked, writeAsked } from '../../src/bar-math/address.ts';
+import { printSumAddress, readSumAddress } from '../../src/bar-math/address.ts';
 import { AGAINST, answerAgainst } from '../../src/bar-math/against.ts';
 import { answerCount, COUNT } from '../../src/bar-math/count.ts';
 import { answerFit, FIT } from '../../src/bar-math/fit.ts';
-import { answerOrders, anyOrder, ORDERS } from '../../src/bar-math/orders/orders.ts';
-import { plainCells } from '../../src/bar-math/plain-cells.ts';
+import { answerOrders, randomOrder, ORDERS } from '../../src/bar-math/orders/orders.ts';
+import { plainCells } from '../../src/bar-math/cells.ts';
 import { answerResolve, RESOLVE } from '../../src/bar-math/resolve.ts';
 import { readRows, writeRows } from '../../src/bar-math/orders/rows.ts';
 import { answerSpeed, SPEED } from '../../src/bar-math/speed.ts';
 import { answerSpread, SPREAD } from '../../src/bar-math/spread.ts';
 import type { Answer, Inputs, SumProps } from '../../src/bar-math/types.ts';
+import { TooLarge } from '../../src/core/index.ts';
+import { ON_PAGE } from '../../src/bar-math/limits.ts';
+import { beatsOf } from '../../src/bar-math/ruler.ts';
 import { runs } from '../helpers/arbitrary.ts';
 import { atSchool } from '../helpers/at-school.ts';
 
@@ -138,6 +141,39 @@ describe('where it resolves', () => {
   });
 });
 
+describe('the largest cells', () => {
+  const most = { meter: '15/4', grid: '8' };
+
+  it('are told, drawn up to 128 slots and not played where they are too long', () => {
+    const { says, more, ruler, starts, play } = answerResolve({ ...most, cell: '{R}4091' }, props);
+    expect(says).toContain('after 4,091 bars');
+    expect(more).toEqual([
+      'The first bar is drawn.',
+      'Where the cells start is told for the first 32 bars.',
+      'This is too long to be played here: at most 32 bars and 8,192 strokes can be.',
+    ]);
+    expect([ruler?.bars, starts?.length, play]).toEqual([1, 32, undefined]);
+    expect(ruler?.cells?.flatMap(({ marks = [] }) => marks)).toHaveLength(120);
+    expect(beatsOf(ruler!)).toHaveLength(15);
+  });
+
+  it.each<[Inputs, typeof answerResolve]>([
+    [{ ...RESOLVE, ...most, cell: '{lR}4095' }, answerResolve],
+    [{ ...FIT, ...most, bars: '8', cell: 'lR+K lR+K lR+K' }, answerFit],
+  ])('%j is left to a worker', (inputs, answer) => {
+    expect(() => answer(inputs, props, ON_PAGE)).toThrow(TooLarge);
+    expect(answer(inputs, props).says).not.toBe('');
+  });
+
+  it.each(SUMS)('%s says of every field how much it can hold', (_name, first, answer) => {
+    for (const field of Object.keys(first).filter((name) => name !== 'cells')) {
+      const { says, faults } = answer({ ...first, [field]: '1'.repeat(5000) }, props);
+      expect(faults[field].says).toBe('5,000 characters are too many here: at most 4,096 can stand.');
+      expect(says).toMatch(/^$|One of the rules/);
+    }
+  });
+});
+
 describe('what count is it', () => {
   it.each<Inputs>([
     { as: 'count', at: '4 a' },
@@ -184,7 +220,7 @@ describe('how many orders', () => {
   it('shows any of them, and draws one fairly', () => {
     expect(ask({ order: '60' }).more).toEqual(['Number 60 of 60: R L L × 2, flam drag × 3, kick.']);
     expect(ask({ order: '61' }).faults.order.says).toBe('“61” cannot stand here: a whole number from 1 to 60 can.');
-    expect([0, 0.25, 0.5].map((drawn) => anyOrder(ORDERS, props, () => drawn))).toEqual([1n, 17n, 33n]);
+    expect([0, 0.25, 0.5].map((drawn) => randomOrder(ORDERS, props, () => drawn))).toEqual([1n, 17n, 33n]);
   });
 
   it('says in the open what is wrong with a rule that may be folded away', () => {
@@ -219,21 +255,40 @@ describe('even spreads and two against each other', () => {
 describe('the address', () => {
   it('can be read, and comes back as it was', () => {
     const inputs = { cell: '>lR LL R', bars: '2', meter: '2+2+3/8', accents: '1, 2 &' };
-    expect(writeAsked({ name: 'fit', inputs })).toBe('#fit&cell=%3ElR+LL+R&bars=2&meter=2%2B2%2B3/8&accents=1,+2+%26');
+    expect(printSumAddress({ name: 'fit', inputs })).toBe(
+      '#fit&cell=%3ElR+LL+R&bars=2&meter=2%2B2%2B3/8&accents=1,+2+%26',
+    );
     fc.assert(
       fc.property(fc.dictionary(fc.stringMatching(/^[a-z]{1,8}$/), fc.string({ unit: 'grapheme' })), (any) => {
-        expect(readAsked(writeAsked({ name: 'fit', inputs: any }))).toEqual({ name: 'fit', inputs: { ...any } });
+        expect(readSumAddress(printSumAddress({ name: 'fit', inputs: any }))).toEqual({
+          name: 'fit',
+          inputs: { ...any },
+        });
       }),
       runs(300),
     );
   });
 
-  it('is read whatever stands in it', () => {
+  it('holds whatever can be typed, half a character as a sign for it', () => {
     fc.assert(
-      fc.property(fc.string(), (hash) => void readAsked(hash)),
+      fc.property(fc.string({ unit: 'binary' }), fc.string({ unit: 'binary' }), (cell, field) => {
+        const typed = { name: cell, inputs: { cell: `${cell}\udfff`, [`x${field}`]: `\ud800${field}` } };
+        const read = readSumAddress(printSumAddress(typed));
+        expect(Object.values(read.inputs)).toEqual(
+          [`${cell}\udfff`, `\ud800${field}`].map((text) => text.toWellFormed()),
+        );
+      }),
       runs(300),
     );
-    expect(readAsked('#fit&cell=%E0%A4%A&&x')).toEqual({ name: 'fit', inputs: { cell: '%E0%A4%A', x: '' } });
+    expect(printSumAddress({ name: 'fit', inputs: { cell: 'R \ud800' } })).toBe('#fit&cell=R+%EF%BF%BD');
+  });
+
+  it('is read whatever stands in it', () => {
+    fc.assert(
+      fc.property(fc.string(), (hash) => void readSumAddress(hash)),
+      runs(300),
+    );
+    expect(readSumAddress('#fit&cell=%E0%A4%A&&x')).toEqual({ name: 'fit', inputs: { cell: '%E0%A4%A', x: '' } });
   });
 
   it('holds rows of cells', () => {

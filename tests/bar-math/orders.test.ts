@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { readAsked } from '../../src/bar-math/address.ts';
+import { readSumAddress } from '../../src/bar-math/address.ts';
 import { answerOrders, ORDERS } from '../../src/bar-math/orders/orders.ts';
-import { easyFive, likedOrders, nearOrders } from '../../src/bar-math/orders/liked.ts';
-import { createReckoner } from '../../src/bar-math/orders/reckoner.ts';
+import { easiestOrders, neighborOrders, rankOrders } from '../../src/bar-math/orders/ranking.ts';
+import { ON_PAGE } from '../../src/bar-math/limits.ts';
+import { createCalculator } from '../../src/bar-math/calculator.ts';
 import { withoutRow } from '../../src/bar-math/orders/rules.ts';
 import type { Inputs, SumProps } from '../../src/bar-math/types.ts';
 import {
@@ -85,7 +86,7 @@ describe('the rules of an order', () => {
   });
 
   it('mean in an address of before what they always meant', () => {
-    const { inputs } = readAsked(
+    const { inputs } = readSumAddress(
       '#orders&cells=kick*1,flam-drag*3,rll*2&bars=1&meter=4/4&grid=4&run=2&graces=yes&order=6',
     );
     const { says, more } = ask(inputs);
@@ -155,7 +156,7 @@ describe('loops', () => {
 
 describe('what the hands like', () => {
   it('is what core ranks first and last, with its number and why', () => {
-    const { easiest, hardest } = likedOrders(ORDERS, props);
+    const { easiest, hardest } = rankOrders(ORDERS, props);
     for (const [rows, order] of [[easiest, 'easiest'] as const, [hardest, 'hardest'] as const]) {
       const ranked = rankArrangements(sixty({}), { order, take: 3 });
       expect(rows.map(({ number }) => number)).toEqual(ranked.map(({ ids }) => numberOf(ids)));
@@ -165,13 +166,13 @@ describe('what the hands like', () => {
   });
 
   it('is one list where there are few', () => {
-    const { easiest, hardest } = likedOrders({ ...ORDERS, run: '2', graces: 'yes' }, props);
+    const { easiest, hardest } = rankOrders({ ...ORDERS, run: '2', graces: 'yes' }, props);
     expect([easiest.length, hardest.length]).toEqual([6, 0]);
   });
 
   it('makes a week of the cells that are shown', () => {
     const inputs = { ...ORDERS, cells: 'kick,flam-drag,rll', order: '100' };
-    const five = easyFive(inputs, props);
+    const five = easiestOrders(inputs, props);
     expect(five).toHaveLength(5);
     const { kept } = answerOrders({ ...inputs, kept: five.join() }, props);
     expect(kept?.rows.map(({ why }) => why)).not.toContain('Made of other cells.');
@@ -181,9 +182,9 @@ describe('what the hands like', () => {
 describe('from one order to others', () => {
   it('one swap away are those that keep to the rules', () => {
     const shown = arrangements(sixty({})).at(16n);
-    const near = nearOrders({ ...ORDERS, order: '17' }, props);
+    const near = neighborOrders({ ...ORDERS, order: '17' }, props);
     expect(near.rows.map(({ number }) => number)).toEqual(neighbours(shown).map((ids) => numberOf(ids)));
-    expect(nearOrders({ ...ORDERS, run: '2', graces: 'yes' }, props)).toEqual({
+    expect(neighborOrders({ ...ORDERS, run: '2', graces: 'yes' }, props)).toEqual({
       says: 'Two cells that stand side by side change places, and all the rest stays. Two swaps make another order; one of them breaks a rule and is left out.',
       rows: [{ number: '2', key: '0', says: 'Cells 1 and 2 change places: flam drag before kick', why: '' }],
     });
@@ -202,6 +203,13 @@ describe('from one order to others', () => {
     expect(kept?.says).toContain('Practise these four in this order');
   });
 
+  it('orders of hundreds of cells are put in a row, without the steps between', () => {
+    const many = { cells: 'R*480,L*480', bars: '8', meter: '15/4', grid: '8' };
+    const { kept } = ask({ ...many, kept: `1,${'9'.repeat(200)}` });
+    expect(kept?.rows[1].why).toMatch(/swaps from the one before/);
+    expect(kept?.rows[1].between).toBeUndefined();
+  });
+
   it('no swap leads to what is made of other cells: it stands at the end and says so', () => {
     const { kept } = ask({ cells: 'kick,flam-drag,rll', kept: '1,2,3' });
     expect(kept?.rows.at(-1)?.why).toBe('Made of other cells.');
@@ -210,10 +218,10 @@ describe('from one order to others', () => {
 
 describe('what is too much', () => {
   it('is left to a worker where it would hold up the page', () => {
-    const { atOnce } = createReckoner();
-    expect(atOnce({ of: 'answer', inputs: ORDERS, props })?.count).toBe(60n);
-    expect(atOnce({ of: 'answer', inputs: { ...ORDERS, ...MANY }, props })).toBeUndefined();
-    expect(() => answerOrders({ ...ORDERS, ...MANY }, props, 100)).toThrow(TooLarge);
+    const { onPage } = createCalculator();
+    expect(onPage({ name: 'orders', inputs: ORDERS, props })?.count).toBe(60n);
+    expect(onPage({ name: 'orders', inputs: { ...ORDERS, ...MANY }, props })).toBeUndefined();
+    expect(() => answerOrders({ ...ORDERS, ...MANY }, props, { ...ON_PAGE, states: 100 })).toThrow(TooLarge);
     expect(ask(MANY).count).toBeGreaterThan(10n ** 6n);
   });
 

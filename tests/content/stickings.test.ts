@@ -6,7 +6,7 @@ import {
   loadStickings,
   openSearch,
   packStickings,
-  readAsked,
+  readQuery,
   searchStickings,
   unpackStickings,
   type StickingEntry,
@@ -193,7 +193,7 @@ describe('the index of five hundred exercises', () => {
 
 describe('what was typed', () => {
   const read = (text: string) => {
-    const asked = readAsked(text);
+    const asked = readQuery(text);
     return asked.as === 'words' ? asked : { written: asked.written?.text, single: asked.single?.text };
   };
 
@@ -216,7 +216,7 @@ describe('what was typed', () => {
   it.each(['rR L L', 'R L X L', '{R L L}', 'R@nowhere L', 'R L L)', '|R L'])(
     '"%s" is words, though it looks like a sticking, and it is said why',
     (text) => {
-      const asked = readAsked(text);
+      const asked = readQuery(text);
       expect(asked.as).toBe('words');
       expect(asked.as === 'words' && asked.because).toMatch(/\w{3}/);
     },
@@ -225,8 +225,8 @@ describe('what was typed', () => {
   it('never throws, whatever is typed', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme' }), fc.stringMatching(/^[RLKHrl>(){}\d |@-]{0,20}$/), (any, near) => {
-        readAsked(any);
-        readAsked(near);
+        readQuery(any);
+        readQuery(near);
       }),
       runs(300),
     );
@@ -235,7 +235,7 @@ describe('what was typed', () => {
 
 describe('a search', () => {
   it('offers small letters among capitals as strokes where they cannot be grace notes', () =>
-    expect(readAsked('rR L L')).toMatchObject({ as: 'words', single: { text: 'R R L L' } }));
+    expect(readQuery('rR L L')).toMatchObject({ as: 'words', single: { text: 'R R L L' } }));
 
   const noWords = () => Promise.reject(new Error('words were asked for'));
   const search = openSearch('/school/', { load: noWords, loadBars: () => Promise.resolve(entries) });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LONGEST_TITLE, MOST, moved, printSheet, readSheet, type Sheet } from '../../src/formats/sheet.ts';
-import { tempoBoxes } from '../../src/formats/tempo-boxes.ts';
+import { tempoBoxes } from '../../src/formats/sheet.ts';
 import { unknownSays } from '../../src/words/sheet.ts';
 import { runs } from '../helpers/arbitrary.ts';
 

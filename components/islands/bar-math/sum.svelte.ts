@@ -1,6 +1,7 @@
 /** What is typed into one sum, kept in the address. */
 import { addressSays } from '../../../src/words/bar-math.ts';
-import { readAsked, writeAsked } from '../../../src/bar-math/address.ts';
+import { printSumAddress, readSumAddress } from '../../../src/bar-math/address.ts';
+import { tooLongFaults } from '../../../src/bar-math/read.ts';
 import type { Inputs } from '../../../src/bar-math/types.ts';
 
 /** The fields of one sum. */
@@ -17,13 +18,12 @@ export function createSum(name: string, defaults: Inputs) {
 
   /** Takes what the address asks of this sum; an address that asks nothing of it leaves it as it is. */
   function recall(): void {
-    const asked = readAsked(location.hash);
+    const asked = readSumAddress(location.hash);
     const given = Object.keys(asked.inputs);
     if (asked.name !== name || given.length === 0) return;
-    unknown = given.filter((field) => !(field in defaults));
-    inputs = Object.fromEntries(
-      Object.entries(defaults).map(([field, first]) => [field, asked.inputs[field] ?? first]),
-    );
+    const taken = given.filter((field) => Object.hasOwn(defaults, field));
+    unknown = given.filter((field) => !taken.includes(field));
+    inputs = { ...defaults, ...Object.fromEntries(taken.map((field) => [field, asked.inputs[field]])) };
   }
 
   function change(next: Inputs): void {
@@ -33,9 +33,10 @@ export function createSum(name: string, defaults: Inputs) {
     waiting = setTimeout(write, PAUSE_MS);
   }
 
-  /** The place in the page and in the history stay. */
+  /** The place in the page and in the history stay. What is too long to be read is too long for an address. */
   function write(): void {
-    history.replaceState(history.state, '', writeAsked({ name, inputs: toWrite(inputs, defaults) }));
+    if (tooLongFaults(inputs)) return;
+    history.replaceState(history.state, '', printSumAddress({ name, inputs: toWrite(inputs, defaults) }));
   }
 
   return {

@@ -2,11 +2,12 @@ import { TooLarge, type Arrangements } from '../../core/index.ts';
 import { noOrderSays, orderSays, ordersSay } from '../../words/bar-math-answers.ts';
 import { reasonSays, ruleFaultSays, tooManySays } from '../../words/bar-math-orders.ts';
 import { wholeSays } from '../../words/bar-math.ts';
-import { keptIn, loopsOf, pathOf, type OrderList } from './around.ts';
-import { laid } from './lay.ts';
-import { AT_ALL, countedUpTo, namesOf, readProblem, type Problem } from './problem.ts';
+import { keptIn, loopsOf, pathOf, type OrderList } from './related.ts';
+import { drawOrder } from './drawing.ts';
+import { IN_WORKER, type WorkLimits } from '../limits.ts';
+import { countedUpTo, namesOf, readProblem, type Problem } from './problem.ts';
 import { isRuled, RULE_FIELDS } from './rules.ts';
-import { reading, type Reading } from '../read.ts';
+import { reading, tooLongFaults, type Reading } from '../read.ts';
 import type { Answer, Inputs, SumProps } from '../types.ts';
 
 /** What stands in the fields before anyone types. */
@@ -39,27 +40,30 @@ export interface OrdersAnswer extends Answer {
 }
 
 /**
- * How many orders of the cells fill the bars and keep to the rules, and one of them. Where a limit of states is given,
- * throws TooLarge beyond it; else what is too much to count at all gets a sentence.
+ * How many orders of the cells fill the bars and keep to the rules, and one of them. Where limits are given, throws
+ * TooLarge beyond them; else what is too much to count at all gets a sentence.
  */
-export function answerOrders(inputs: Inputs, props: SumProps, states?: number): OrdersAnswer {
-  const read = reading(inputs);
+export function answerOrders(inputs: Inputs, props: SumProps, given?: WorkLimits): OrdersAnswer {
+  const long = tooLongFaults(inputs);
+  if (long) return { says: ruleFaultIn(long), faults: long };
+  const limits = given ?? IN_WORKER;
+  const read = reading(inputs, limits);
   const problem = readProblem(inputs, read, props);
-  if (!problem)
-    return {
-      says: ruleFaultSays(
-        RULE_FIELDS.find((rule) => read.faults[rule]),
-        read.faults,
-      ),
-      faults: read.faults,
-    };
+  if (!problem) return { says: ruleFaultIn(read.faults), faults: read.faults };
   try {
-    return answered(inputs, read, problem, props, states ?? AT_ALL.states);
+    return answered(inputs, read, problem, props, limits.states);
   } catch (error) {
-    if (states !== undefined || !(error instanceof TooLarge)) throw error;
-    return { says: '', faults: { cells: { says: tooManySays(AT_ALL.states) } } };
+    if (given || !(error instanceof TooLarge)) throw error;
+    return { says: '', faults: { cells: { says: tooManySays(limits.states) } } };
   }
 }
+
+/** What is wrong with a rule is said in the open: the rules may be folded away. */
+const ruleFaultIn = (faults: OrdersAnswer['faults']): string =>
+  ruleFaultSays(
+    RULE_FIELDS.find((rule) => faults[rule]),
+    faults,
+  );
 
 function answered(inputs: Inputs, read: Reading, problem: Problem, props: SumProps, states: number): OrdersAnswer {
   const all = countedUpTo(states, problem);
@@ -75,7 +79,7 @@ function answered(inputs: Inputs, read: Reading, problem: Problem, props: SumPro
     loops: loopsOf(all, problem, states),
     kept: pathOf(kept, all, problem),
   };
-  return number === undefined ? found : { ...found, ...shown(number, all, problem, props) };
+  return number === undefined ? found : { ...found, ...shown(number, all, problem, props, read) };
 }
 
 /**
@@ -84,7 +88,8 @@ function answered(inputs: Inputs, read: Reading, problem: Problem, props: SumPro
  */
 function reasonIn(all: Arrangements, states: number): string {
   const reason = all.reason ?? '';
-  if (states < AT_ALL.states && /^no order keeps to [^;]*$/.test(reason)) throw new TooLarge('the reason is not known');
+  if (states < IN_WORKER.states && /^no order keeps to [^;]*$/.test(reason))
+    throw new TooLarge('the reason is not known');
   return reasonSays(reason);
 }
 
@@ -95,15 +100,22 @@ function orderIn(inputs: Inputs, read: Reading, count: bigint): bigint | undefin
   return read.refuse('order', wholeSays(typed, 1, count));
 }
 
-function shown(number: bigint, all: Arrangements, problem: Problem, props: SumProps): Partial<OrdersAnswer> {
+function shown(
+  number: bigint,
+  all: Arrangements,
+  problem: Problem,
+  props: SumProps,
+  read: Reading,
+): Partial<OrdersAnswer> {
   const ids = all.at(number - 1n);
   const which = orderSays(number, all.count, namesOf(problem, ids));
-  return { more: [which], ...laid(ids, problem, which, props) };
+  const { more, ...drawing } = drawOrder(ids, problem, which, props, read);
+  return { more: [which, ...more], ...drawing };
 }
 
-/** The number of any one of the orders, drawn fairly; 0n where there is none. Throws TooLarge beyond the states. */
-export function anyOrder(inputs: Inputs, props: SumProps, random: () => number, states = AT_ALL.states): bigint {
-  const problem = readProblem(inputs, reading(inputs), props);
-  const all = problem && countedUpTo(states, problem);
+/** The number of any one of the orders, drawn fairly; 0n where there is none. Throws TooLarge beyond the limits. */
+export function randomOrder(inputs: Inputs, props: SumProps, random: () => number, limits = IN_WORKER): bigint {
+  const problem = readProblem(inputs, reading(inputs, limits), props);
+  const all = problem && countedUpTo(limits.states, problem);
   return all && all.count > 0n ? all.indexOf(all.sample(random)) + 1n : 0n;
 }

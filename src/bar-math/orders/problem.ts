@@ -2,7 +2,7 @@
 import { arrangements, slotsOf, TooLarge } from '../../core/index.ts';
 import type { ArrangeCell, Arrangements, ArrangeRequest, Grid, MeterText } from '../../core/index.ts';
 import { readFigure, type Figure } from '../cells.ts';
-import type { Reading } from '../read.ts';
+import { tooLongFaults, type Reading } from '../read.ts';
 import { readRows, readUses } from './rows.ts';
 import type { Inputs, SumProps } from '../types.ts';
 import { rulesOf } from './rules.ts';
@@ -18,16 +18,9 @@ export interface Problem {
 
 const MOST_BARS = 8;
 
-/** So many states are counted while a finger is still on the button, and so many of the dearer ones ranked. */
-export const AT_ONCE = { states: 10_000, ranked: 150 };
-/** Beyond these even a worker would keep a player waiting, or fill the memory of a phone. */
-export const AT_ALL = { states: 300_000, ranked: 50_000 };
-
-/** How far one looks. */
-export type Reach = typeof AT_ONCE;
-
 /** Reads the fields; undefined, with the faults noted, where one cannot be read. */
 export function readProblem(inputs: Inputs, read: Reading, props: SumProps): Problem | undefined {
+  if (tooLongFaults(inputs)) return undefined;
   const rows = readRows(inputs.cells);
   const figures = rows.map(({ cell }, i) => readFigure(read, `cell${i}`, cell, props.named));
   const uses = rows.map((row, i) => readUses(read, `uses${i}`, row.uses));

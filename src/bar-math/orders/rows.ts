@@ -1,4 +1,5 @@
 /** The cells of a bar to be, with how often each may be used: `kick*1,flam-drag*3,R L L`. */
+import { MOST_ROWS } from '../limits.ts';
 import type { Reading } from '../read.ts';
 
 /** A cell and its uses, as typed. */
@@ -6,9 +7,6 @@ export interface Row {
   cell: string;
   uses: string;
 }
-
-/** More kinds of cell than this no bar is built of by hand. */
-export const MOST_ROWS = 8;
 
 /**
  * Reads the rows; at least one, however little stands there.

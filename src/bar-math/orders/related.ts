@@ -55,7 +55,7 @@ export const MOST_KEPT = 12;
 const placeOf = (a: readonly string[], b: readonly string[]): number => a.findIndex((id, i) => id !== b[i]);
 
 /** The orders one swap of neighbouring cells away that keep to the rules. */
-export function nearOf(ids: readonly string[], all: Arrangements, problem: Problem): OrderList {
+export function neighborsOf(ids: readonly string[], all: Arrangements, problem: Problem): OrderList {
   const near = neighbours(ids);
   const rows = near.flatMap((order): OrderRow[] => {
     const [number, place] = [numberOf(all, order), placeOf(ids, order)];
@@ -104,6 +104,8 @@ function stepTo(before: readonly string[] | undefined, order: readonly string[],
   const swaps = swapDistance(before, order);
   const place = placeOf(before, order);
   if (swaps === 1) return { why: stepSays(1, place, namesOf(problem, order.slice(place, place + 2))) };
+  // More steps than can be kept are not worth working out, and orders of many cells have thousands.
+  if (swaps > MOST_KEPT) return { why: stepSays(swaps) };
   const between = swapChain(before, order).slice(1, -1);
   return { why: stepSays(swaps), between: between.flatMap((one) => numberOf(all, one) ?? []) };
 }
