@@ -5,6 +5,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
 import { early } from './src/build/early.ts';
+import { icons } from './src/build/icons.ts';
 import { keptStyles } from './src/build/kept-styles.ts';
 import { licenses } from './src/build/licenses.ts';
 import { lessonTree } from './src/build/lesson-tree.ts';
@@ -144,6 +145,7 @@ export default defineConfig({
     wanted(),
     pagePolicy(),
     licenses(),
+    icons(),
     listed,
     ...(address ? [sitemap({ filter: listed.filter })] : []),
     searchIndex(),

@@ -6,6 +6,7 @@ declare const __SCHOOL__: string | undefined;
 declare const __LANGUAGE__: string | undefined;
 declare const __CONTACT__: string | undefined;
 declare const __OWN_COLORS__: boolean | undefined;
+declare const __TEXT_PAGES__: { id: string; title: string }[] | undefined;
 
 declare namespace App {
   /** What the parts of one page tell each other while it is rendered. */

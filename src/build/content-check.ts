@@ -1,5 +1,6 @@
 import { sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
 import type { AstroIntegration } from 'astro';
 import type { ViteDevServer } from 'vite';
 import { checkContent } from './check-content.ts';
@@ -40,13 +41,16 @@ const SETTLE_MS = 150;
 function watchContent(server: ViteDevServer): void {
   const root = server.config.root;
   const folder = `${root.replace(/[\\/]$/, '')}${sep}content${sep}`;
+  const worker = new Worker(new URL('./check-worker.ts', import.meta.url), { workerData: root });
+  worker.unref();
   let faults: ContentFault[] = [];
   let waiting: ReturnType<typeof setTimeout> | undefined;
-  const look = () => {
-    const before = faults;
-    faults = checkContent(root);
-    tell(server, before, faults);
-  };
+  const look = () => worker.postMessage('look');
+  worker.on('message', (now: ContentFault[]) => {
+    tell(server, faults, now);
+    faults = now;
+  });
+  worker.on('error', (error) => server.config.logger.error(`The content could not be checked: ${error.message}`));
   server.watcher.on('all', (_event, path) => {
     if (!path.startsWith(folder)) return;
     clearTimeout(waiting);

@@ -1,5 +1,6 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
-import { handLoop, type CellLookup } from '../curriculum/index.ts';
+import { handLoop, ladders, type CellLookup } from '../curriculum/index.ts';
+import { everyLesson } from './lessons.ts';
 import { once } from './once.ts';
 import { said } from './said.ts';
 import { getSite } from './site.ts';
@@ -22,21 +23,34 @@ const allExercises = once(async () =>
   (await inSchoolWords(getCollection('exercises'))).sort((a, b) => a.data.title.localeCompare(b.data.title, 'en')),
 );
 
-/** Whether the school hides an exercise: it is listed nowhere and left out of lessons. */
+/** Whether the school hides an exercise by its name: it is left out of the lessons that show it. */
 export const isHiddenExercise = async (id: string): Promise<boolean> => (await getSite()).hide.exercises.includes(id);
 
+/** The exercises that are listed nowhere: those that the school hides, and those of hidden lessons that no other lesson has. */
+const hiddenExercises = once(async (): Promise<ReadonlySet<string>> => {
+  const [lessons, exercises, site] = await Promise.all([everyLesson(), allExercises(), getSite()]);
+  const ofNone = (some: typeof lessons) =>
+    ladders(
+      some.map(({ lesson: { data, body } }) => ({ id: data.id, body: body ?? '' })),
+      exercises.map(({ id, data }) => ({ id, tags: data.tags })),
+    ).get('') ?? [];
+  const always = new Set(ofNone(lessons));
+  const left = ofNone(lessons.filter(({ hidden }) => !hidden)).filter((id) => !always.has(id));
+  return new Set([...site.hide.exercises, ...left]);
+});
+
 const shownExercises = once(async () => {
-  const { exercises } = (await getSite()).hide;
-  return (await allExercises()).filter(({ id }) => !exercises.includes(id));
+  const hidden = await hiddenExercises();
+  return (await allExercises()).filter(({ id }) => !hidden.has(id));
 });
 
 /** The exercises that are shown, by title. */
 export const getExercises = async (): Promise<ExerciseEntry[]> => [...(await shownExercises())];
 
-/** Every exercise, those the school hides too: their pages stay where they were, so that no link to them breaks. */
+/** Every exercise, the hidden ones too: their pages stay where they were, so that no link to them breaks. */
 export async function everyExercise(): Promise<{ exercise: ExerciseEntry; hidden: boolean }[]> {
-  const { exercises } = (await getSite()).hide;
-  return (await allExercises()).map((exercise) => ({ exercise, hidden: exercises.includes(exercise.id) }));
+  const hidden = await hiddenExercises();
+  return (await allExercises()).map((exercise) => ({ exercise, hidden: hidden.has(exercise.id) }));
 }
 
 const allRudiments = once(async () =>

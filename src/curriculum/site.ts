@@ -76,8 +76,10 @@ export const siteSchema = z.strictObject({
   counting: countSystem().default('1 e & a'),
   /** What a bar is called. */
   barWord: oneOf(['bar', 'measure']).default('bar'),
-  /** The one warm colour, on light and on dark paper. */
-  colours: z.strictObject({ warm: colour(), warmDark: colour() }, { error: 'colours: { warm, warmDark }' }).optional(),
+  /** The one warm colour, on light and on dark paper; a warmDark that is left out is a lighter warm. */
+  colours: z
+    .strictObject({ warm: colour(), warmDark: colour().optional() }, { error: 'colours: { warm, warmDark }' })
+    .optional(),
   /** What is left out of the contents, the lists, the navigation, the search and the map of the site. */
   hide,
   /** Parts of the school's own. */

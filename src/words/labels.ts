@@ -12,7 +12,6 @@ export const LABELS = {
   puzzles: 'Puzzles',
   glossary: 'Glossary',
   search: 'Search',
-  hearing: 'Hearing and strain',
   privacy: 'Privacy',
   license: 'License',
   write: 'Write your own lesson',

@@ -35,7 +35,7 @@ export const PRIVACY_PAGE = {
   idea: 'Nothing you do here leaves this device.',
   leaves: 'What leaves this device',
   nothing: `No cookies, no accounts, no counting of visitors. The pages ask no other site for anything. Nobody at the ${SCHOOL} can see what you play, how fast, or what you have done.`,
-  logs: 'One thing no site can do without: the web server that holds these pages is asked for each of them. Whoever runs it may keep its ordinary log: which page, when, from which network address. It holds no names. Ask the school whether it is kept, and for how long.',
+  logs: 'One thing no site can do without: the web server that holds these pages is asked for each of them. Whoever runs it may keep its ordinary log, which can hold the address of each page, with the words searched for and the filters chosen, the time, and the network address (IP) that asked. It holds no names, and nothing that stands behind a # in an address, such as the sticking in a link. Ask the school whether it is kept, and for how long.',
   stays: 'What stays in this browser',
   staysWhy: 'So that an exercise opens as you left it, your browser keeps:',
   noMore:

@@ -13,7 +13,7 @@ const HOME = {
     'A course in building drum-set bars from short stickings: written out, played, counted, and always exactly full.',
   idea: 'Take one short sticking. Count it, turn it, slide it over the beat, and fill bars with it that add up.',
   first:
-    'If you are new here, start with the ruler itself. Every lesson has one idea, a bar to play, and a question. You need two sticks and a pad; a drum kit only for the last parts.',
+    'If you are new here, start with the first lesson. Every lesson has one idea, a bar to play, and a question. You need two sticks and a pad; a drum kit only for the parts that go around it.',
   begin: 'Begin with',
   parts: 'The parts of the course',
 };

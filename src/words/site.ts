@@ -28,3 +28,7 @@ export const CONTACT: string =
 
 /** Whether the school has colors of its own. */
 export const OWN_COLORS: boolean = typeof __OWN_COLORS__ === 'undefined' ? false : __OWN_COLORS__;
+
+/** The pages of text, ours and the school's, in the order in which the foot of every page names them. */
+export const TEXT_PAGES: readonly { id: string; title: string }[] =
+  typeof __TEXT_PAGES__ === 'undefined' ? [] : __TEXT_PAGES__;

@@ -52,7 +52,7 @@ export const FOLDERS = {
   build: {
     path: 'src/build',
     may: ['curriculum', 'core', 'words', 'search'],
-    packages: ['astro', 'astro/zod', 'yaml', 'unified', 'remark-*', 'serve-static', 'vite'],
+    packages: ['astro', 'astro/zod', 'yaml', 'unified', 'remark-*', 'serve-static', 'sharp', 'vite'],
     node: true,
   },
   layouts: {

@@ -13,6 +13,7 @@ name: Our drums
 school: Our school
 counting: 1 ta te ta
 barWord: measure
+colours: { warm: '#20608a' }
 hide:
   lessons: [gone]
   exercises: [secret]
@@ -75,10 +76,14 @@ const TREE: Tree = {
   'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two things wear out.\n---\n\n## Wrists\n\nRest.\n',
   ...written(1, 1, 'first', 'First bar', SHOWN),
   ...written(1, 2, 'last', 'Last'),
-  ...written(1, 3, 'gone', 'Gone'),
+  'content/pages/fees.md': '---\ntitle: What a bar costs\nidea: Nothing.\n---\n\nNothing at all.\n',
+  ...written(1, 3, 'gone', 'Gone', `${TEXT}\n\n<Exercise id="alone" />`),
   ...written(1, 1, 'between', 'Between'),
   ...written(2, 1, 'far', 'Far'),
   ...written(20, 1, 'together', 'Together'),
+  'content/exercises/alone.yaml': (GOOD[EXERCISE] as string)
+    .replace('grid: 3', 'grid: 4')
+    .replace(/meter: .*/, 'meter: 3/4'),
   'content/exercises/secret.yaml': (GOOD[EXERCISE] as string)
     .replace('grid: 3', 'grid: 6')
     .replace(/meter: .*/, 'meter: 2/4'),

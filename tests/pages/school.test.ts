@@ -20,7 +20,8 @@ const words = (html: string) =>
     .replace(/<[^>]+>/g, ' ')
     .replace(/\s+/g, ' ');
 
-const HIDDEN = ['/lessons/gone/', '/lessons/far/', '/exercises/secret/'];
+/** Hidden by name, by part, by name; the last is an exercise that only the first has. */
+const HIDDEN = ['/lessons/gone/', '/lessons/far/', '/exercises/secret/', '/exercises/alone/'];
 
 test('contents stand as the school has put them', () => {
   expect([...new Set(links(page('/course/').split('<main')[1]))]).toEqual(
@@ -40,6 +41,23 @@ test('the authors stay named on every page, and the way to the license stays, wh
 test('the map of the site has the address that the build was told; told none, it makes no map', () => {
   expect(sitemap).toContain(`<loc>${SCHOOL_ADDRESS}/school/lessons/first/</loc>`);
   expect(filesOf(PLAIN).filter((name) => name.startsWith('sitemap'))).toEqual([]);
+});
+
+test('a page of text that the school adds is linked from every page', () => {
+  for (const address of ['/', '/lessons/first/', '/license/'])
+    expect(page(address)).toMatch(/<footer[\s\S]*href="\/fees\/"[^>]*>What a measure costs<[\s\S]*<\/footer>/);
+  expect(words(page('/fees/'))).toContain('Nothing at all.');
+});
+
+test('the icon and the page have the color of the school, on dark a lighter one where it sets none', () => {
+  const file = (name: string) => readFileSync(join(SCHOOL.root, name), 'utf8');
+  const dark = 'oklch(from #20608a max(l, 0.76) c h)';
+  expect(file('favicon.svg')).toMatch(/stroke: #20608a }[\s\S]*stroke: oklch\(from #20608a/);
+  expect(file('colours.css')).toBe(`:root{--school-warm:#20608a;--school-warm-dark:${dark}}`);
+  for (const name of ['favicon.png', 'touch-icon.png']) {
+    const drawn = readFileSync(join(SCHOOL.root, name));
+    expect(drawn.equals(readFileSync(join(PLAIN.root, name))), name).toBe(false);
+  }
 });
 
 test('navigation goes the same way', () => {
