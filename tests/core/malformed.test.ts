@@ -34,6 +34,11 @@ const RIGHT: Record<string, unknown[]> = {
   cellStarts: [3, 16],
   cellsOf: [stickingOf('{R L}2\nfeet: K - {K}2')],
   checkPhrase: [phrase, 'R'],
+  compareTiming: [
+    timeline,
+    [{ seconds: 0.01, limb: 'R', level: 0.5 }, { seconds: 3 }],
+    { ...played, bpm: [{ tick: 0, bpm: 90 }], passes: 2, window: 0.15 },
+  ],
   countName: ['4/4', 4, 15, '1 e & a'],
   countNames: ['4/4', 4, '1 e & a'],
   countSyllables: ['4/4', 4, '1 e & a'],
