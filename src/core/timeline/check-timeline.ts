@@ -1,7 +1,10 @@
 import { ids, isObject, list, must, oneOf, tick, whole } from '../check.ts';
 import { slotsOf } from '../time/meter.ts';
 import { LIMBS } from '../sticking/limbs.ts';
-import type { Stroke, Timeline, TimelineBar } from './types.ts';
+import { SURFACES } from '../sticking/surfaces.ts';
+import type { Stroke, StrokeKind, Timeline, TimelineBar } from './types.ts';
+
+const KINDS: readonly StrokeKind[] = ['single', 'diddle', 'flam', 'drag', 'ruff', 'buzz', 'foot', 'grace'];
 
 /** Refuses what is no timeline: what reads ticks, limbs and bars can rely on them. Throws RangeError. */
 export function checkTimeline(timeline: Timeline): void {
@@ -31,5 +34,9 @@ function checkStroke(stroke: Stroke): void {
   whole('cell of a stroke', stroke.cell, -1);
   whole('slot of a stroke', stroke.slot, 0);
   whole('parts of a slot', stroke.parts, 1);
+  whole('part of a slot', stroke.part, 0, stroke.parts - 1);
+  tick('length of a stroke', stroke.length);
   oneOf('limb', stroke.limb, LIMBS);
+  oneOf('kind of a stroke', stroke.kind, KINDS);
+  oneOf('surface', stroke.surface, SURFACES);
 }
