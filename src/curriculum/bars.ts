@@ -14,7 +14,8 @@ import {
 import type { ExerciseData } from './exercise.ts';
 import type { LeadName, StaffName } from './fields.ts';
 import type { RudimentData } from './rudiment.ts';
-import { cellIds, type BarAttributes } from './vocabulary.ts';
+import { cellIds } from './fields.ts';
+import type { BarAttributes } from './vocabulary.ts';
 
 /** What a bar is made of, wherever it is written: in a lesson, an exercise, a rudiment, the glossary. */
 export interface BarSpec {

@@ -88,3 +88,8 @@ export const countSystem = () => oneOf(SYSTEMS);
 
 /** A way of counting, or none. */
 export const countsOrOff = () => oneOf([...SYSTEMS, 'off']);
+
+/** The ids in a `cells` attribute: `cellIds('kick rll')` is `['kick', 'rll']`. */
+export function cellIds(text: string): string[] {
+  return text.split(/\s+/).filter((one) => one !== '');
+}

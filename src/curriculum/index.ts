@@ -3,7 +3,7 @@ export { cellSchema, type CellData } from './cell.ts';
 export { darkWarm } from './colors.ts';
 export { courseSchema, type CourseData } from './course.ts';
 export { exerciseSchema, type ExerciseData } from './exercise.ts';
-export { ID_PATTERN, ID_SAYS, LEADS, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
+export { cellIds, ID_PATTERN, ID_SAYS, LEADS, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';
 export { lessonSchema, LESSON_LINES, type LessonData, type ListenData } from './lesson.ts';
 export { FILM_FILE, fileBeside, PICTURE_FILE, type PictureAttributes, type VideoAttributes } from './media.ts';
 export { pageSchema, type PageData } from './page.ts';
@@ -11,11 +11,18 @@ export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
 export { OWN_PARTS_FROM, siteSchema, type SiteData } from './site.ts';
 export { termSchema, type TermData } from './term.ts';
 export { handLoop, mainHands, otherHands, strokesOf } from './rudiment-hands.ts';
-export { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from './order.ts';
+export {
+  arrange,
+  inOrder,
+  neighbours,
+  withoutHidden,
+  type PlacedLesson,
+  type PlacedPart,
+  type WrittenLesson,
+} from './order.ts';
 export { ADDRESSES, FIXED_PAGES, partAddress } from './addresses.ts';
 export {
   attributesOf,
-  cellIds,
   choicesOf,
   fieldsOf,
   VOCABULARY,
@@ -28,10 +35,10 @@ export {
   type Word,
   type WordName,
 } from './vocabulary.ts';
-export { QUESTION_KINDS, QUESTION_RULES, STROKE_COUNTS, type QuestionKind } from './question-kinds.ts';
-export { missesOf, type MissReason } from './question-misses.ts';
 export { answerIn, barOfCount, beatsApart, choiceIn, strangersIn, textIn } from './syllables.ts';
-export { answerOf, answersTaken, answerText, type Answer, type QuestionBar } from './questions.ts';
+export { answersTaken, answerText, type Answer, type MissReason } from './questions/answers.ts';
+export { answerOf, choicesFor, missesOf, QUESTION_KINDS, QUESTIONS, type QuestionKind } from './questions/kinds.ts';
+export { STROKE_COUNTS, type QuestionBar } from './questions/place.ts';
 export {
   barOfAttributes,
   barOfExercise,

@@ -9,7 +9,7 @@ import {
   type MeterText,
   type TimelineBar,
 } from '../core/index.ts';
-import type { Answer } from './question-answers.ts';
+import type { Answer } from './questions/answers.ts';
 
 /** The bar that the count of an answer stands in; before bar 1 is counted as bar 1 is. */
 export function barOfCount(answer: Answer & { kind: 'count' }, bars: readonly TimelineBar[]): TimelineBar {

@@ -1,6 +1,7 @@
 import { z } from 'astro/zod';
 import { MAX_SEED, PUZZLE_KINDS } from '../core/index.ts';
 import {
+  cellIds,
   countsOrOff,
   countSystem,
   grid,
@@ -17,7 +18,8 @@ import {
   whole,
 } from './fields.ts';
 import { pictureAttributes, videoAttributes } from './media.ts';
-import { QUESTION_KINDS, STROKE_COUNTS } from './question-kinds.ts';
+import { QUESTION_KINDS } from './questions/kinds.ts';
+import { STROKE_COUNTS } from './questions/place.ts';
 
 /**
  * The words an author may use in a lesson, with their attributes. The content checker, the documentation and the
@@ -208,11 +210,6 @@ export type CountsAttributes = z.infer<typeof countsAttributes>;
 /** The word of that name, if the vocabulary has it. */
 export function wordOf(name: string): Word | undefined {
   return VOCABULARY.find((word) => word.name === name);
-}
-
-/** The ids in a `cells` attribute: `cellIds('kick rll')` is `['kick', 'rll']`. */
-export function cellIds(text: string): string[] {
-  return text.split(/\s+/).filter((one) => one !== '');
 }
 
 /** The answers in a `choices` attribute: `choicesOf('3 | 4')` is `['3', '4']`. */

@@ -5,7 +5,7 @@ import {
   answerOf,
   answersTaken,
   missesOf,
-  QUESTION_RULES,
+  QUESTIONS,
   QUESTION_KINDS,
   STROKE_COUNTS,
   type Answer,
@@ -118,7 +118,7 @@ const attributes = fc.record({
 test('whatever is asked, there is an answer or a reason, and no near miss is the answer', () => {
   fc.assert(
     fc.property(bar, fc.constantFrom(...QUESTION_KINDS), attributes, (about, from, all) => {
-      const { needs, may }: { needs: readonly string[]; may: readonly string[] } = QUESTION_RULES[from];
+      const { needs, may }: { needs: readonly string[]; may: readonly string[] } = QUESTIONS[from];
       const given = Object.entries(all).filter(([name]) => needs.includes(name) || may.includes(name));
       const question = { ask: '?', from, ...Object.fromEntries(given) };
       const found = answerOf(question, about);

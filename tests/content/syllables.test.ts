@@ -8,7 +8,8 @@ import { atSchool } from '../helpers/at-school.ts';
 
 const SEVENS = questionBar('{>lR LL R}5 L');
 const { bars } = SEVENS.timeline;
-const SIX_EIGHT = questionBar('R L L R L L', '6/8', 3).timeline;
+const SIX_EIGHT_BAR = questionBar('R L L R L L', '6/8', 3);
+const SIX_EIGHT = SIX_EIGHT_BAR.timeline;
 
 describe('a school that counts 1 ta te ta', () => {
   const system = '1 ta te ta';
@@ -24,7 +25,7 @@ describe('a school that counts 1 ta te ta', () => {
   });
 
   test('is offered them, each once and the right one among them', () => {
-    const choices = offered(question, found.answer, SEVENS.timeline, system);
+    const choices = offered(question, found.answer, SEVENS, system);
     expect(choices).toContain('the second ta of 1');
     expect(new Set(choices).size).toBe(4);
     expect(choices.join()).toMatch(/^(beat \d|the (first ta|te|second ta) of \d|,)+$/);
@@ -68,7 +69,7 @@ test('where eighths are counted, a number within a beat is no beat', () => {
 
 test('a number to choose from is a count only where a count is asked for', () => {
   const question = { ask: '?', from: 'slots', choices: '2 | 12' } as const;
-  expect(offered(question, { kind: 'number', value: 12 }, SIX_EIGHT, '1 2 3 4 5 6')).toEqual(['2', '12']);
+  expect(offered(question, { kind: 'number', value: 12 }, SIX_EIGHT_BAR, '1 2 3 4 5 6')).toEqual(['2', '12']);
 });
 
 test('a school that counts as the text does reads it as it is written', () => {

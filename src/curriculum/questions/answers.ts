@@ -1,5 +1,5 @@
-import { sayCount, type Hand, type Motion, type Surface } from '../core/index.ts';
-import { plainAnswer } from './plain-answer.ts';
+import { sayCount, type Hand, type Motion, type Surface } from '../../core/index.ts';
+import { plainAnswer } from '../plain-answer.ts';
 
 /** What stands on a count, as `kind-at` tells it. */
 export type StrokeName = 'single' | 'flam' | 'drag' | 'ruff' | 'diddle' | 'buzz' | 'ghost' | 'foot' | 'nothing';
@@ -24,6 +24,42 @@ export interface NoAnswer {
   attribute: string;
   message: string;
 }
+
+/** Why an answer is near the right one and still wrong. */
+export type MissReason =
+  | 'grace-note-hand'
+  | 'primary-hand'
+  | 'foot-not-hand'
+  | 'cell-before'
+  | 'cell-after'
+  | 'slot-before'
+  | 'slot-after'
+  | 'graces-left-out'
+  | 'diddles-as-one'
+  | 'both-left-out'
+  | 'seam-left-out'
+  | 'cells-for-slots'
+  | 'slots-for-cells'
+  | 'cells-for-bars'
+  | 'bars-for-cells'
+  | 'start-counted'
+  | 'end-not-counted'
+  | 'start-right'
+  | 'end-right';
+
+/** A wrong answer that shows what was thought. */
+export interface Miss {
+  answer: Answer;
+  why: MissReason;
+}
+
+/** A wrong number that shows what was thought; none below 0. */
+export const numberMiss = (of: number | undefined, why: MissReason): Miss | undefined =>
+  of === undefined || of < 0 ? undefined : { answer: { kind: 'number', value: of }, why };
+
+/** The answer to another question as a miss of this one. */
+export const missOf = (found: AnswerResult, why: MissReason): Miss | undefined =>
+  found.ok ? { answer: found.answer, why } : undefined;
 
 /** A number as an answer. */
 export const number = (value: number): AnswerResult => ({ ok: true, answer: { kind: 'number', value } });
