@@ -7,7 +7,7 @@ import {
   tooLongToPlay,
   type RulerSaid,
 } from '../words/bar-math-answers.ts';
-import { capital } from '../words/bar-math.ts';
+import { capital } from '../words/numbers.ts';
 import { BAR_WORD } from '../words/site.ts';
 import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { IN_WORKER, MOST_PLAYED } from './limits.ts';

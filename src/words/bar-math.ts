@@ -30,9 +30,6 @@ export const oftenSays = (n: number): string => ['not at all', 'once', 'twice'][
 export const figures = (n: number | bigint, decimals = 0): string =>
   Intl.NumberFormat('en', { maximumFractionDigits: decimals }).format(n);
 
-/** With its first letter large. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** A word by how many there are of it. */
 export const many = (n: number, one: string, more = `${one}s`): string => (n === 1 ? one : more);
 

@@ -9,7 +9,7 @@ import {
   type TimelineBar,
 } from '../core/index.ts';
 import { cellWords } from './describe-cells.ts';
-import { numberWord } from './numbers.ts';
+import { capital, numberWord } from './numbers.ts';
 import { BAR_WORD, COUNTING } from './site.ts';
 import { chordWords } from './stroke-words.ts';
 
@@ -29,7 +29,6 @@ export interface Description {
   reading: string;
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const joined = (parts: string[]): string => parts.join(', ');
 
 /** Something said of one or of several in a row. */

@@ -82,11 +82,13 @@ export function countsApart(beats: readonly { text: string; notes: string }[]): 
 }
 
 /**
- * A part's number.
+ * A part's number, and whether it is still to be written.
  *
- * @example partNumber(7) // 'Part 7'
+ * @example partNumber(7, true) // 'Part 7 · coming'
  */
-export const partNumber = (number: number): string => `Part ${number}`;
+export function partNumber(number: number, coming: boolean): string {
+  return coming ? `Part ${number} · coming` : `Part ${number}`;
+}
 
 /**
  * How many lessons there are.

@@ -12,6 +12,13 @@ const WORDS =
 export const numberWord = (n: number): string => WORDS[n] ?? String(n);
 
 /**
+ * A sentence from its beginning in lower case.
+ *
+ * @example capital('too late.') // 'Too late.'
+ */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/**
  * A name that is a number stands in quotation marks, so that nobody counts by it.
  *
  * @example quoted('five') // '“five”'

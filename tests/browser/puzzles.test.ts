@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { gradePuzzle, makePuzzle, PUZZLE_KINDS, solutionOf, type LayPuzzle } from '../../src/core/index.ts';
+import { gradePuzzle, makePuzzle, PUZZLE_KINDS, solutionOf } from '../../src/core/index.ts';
 import { barriersOn } from './axe.ts';
 import { expect, test } from './site.ts';
 
@@ -52,7 +52,7 @@ test('a bar that is short is told where it stops, and how much is left', async (
 
 test('another order that keeps to the card is right too, and one more is shown', async ({ page }) => {
   await open(page, 'fill');
-  const puzzle: LayPuzzle = makePuzzle('fill', NUMBER);
+  const puzzle = makePuzzle('fill', NUMBER);
   const other = ['double', 'five', 'double', 'five', 'double'];
   expect(gradePuzzle(puzzle, other).right).toBe(true);
   for (const id of other) await lay(page, id);

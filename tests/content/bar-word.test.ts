@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { makePuzzle, PUZZLE_KINDS } from '../../src/core/index.ts';
 import { atSchool } from '../helpers/at-school.ts';
 
 const BAR = /.{0,30}\b[Bb]ars?\b(?! lines?\b|-).{0,20}/g;
@@ -24,7 +25,7 @@ const TURNED_LATER: Record<string, string> = {
 /** The masthead turns it. */
 const NAME_OF_PAGE = 'Bar math';
 
-const FILES = Object.entries(import.meta.glob<Record<string, unknown>>('../../src/words/*.ts'))
+const FILES = Object.entries(import.meta.glob<Record<string, unknown>>('../../src/words/**/*.ts'))
   .map(([path, load]) => ({ name: path.split('/').at(-1)!, load }))
   .filter(({ name }) => !(name in TURNED_LATER));
 
@@ -40,9 +41,13 @@ describe('where a school says measure', () => {
     expect(barsIn(await load())).not.toEqual([]);
   });
 
-  it('the puzzles do', async () => {
-    const load = () => import('../../src/words/puzzles.ts');
-    expect(barsIn((await atSchool({ barWord: 'measure' }, load)).puzzleWords())).toEqual([]);
-    expect(barsIn((await load()).puzzleWords())).not.toEqual([]);
+  it('no puzzle says bar', async () => {
+    const load = () => import('../../src/words/puzzle/index.ts');
+    const saidOf = ({ cardSays, PUZZLE_WORDS }: Awaited<ReturnType<typeof load>>) => [
+      PUZZLE_WORDS,
+      PUZZLE_KINDS.flatMap((kind) => [1, 2, 3, 4, 5].map((seed) => cardSays(makePuzzle(kind, seed), (cell) => cell))),
+    ];
+    expect(barsIn(saidOf(await atSchool({ barWord: 'measure' }, load)))).toEqual([]);
+    expect(barsIn(saidOf(await load()))).not.toEqual([]);
   });
 });

@@ -11,8 +11,7 @@ import {
 } from '../../src/core/index.ts';
 import { phraseOf, stickingOf } from '../helpers/phrases.ts';
 
-/** A quiet machine takes under 50 ms for each; a busy one several times as much, and what is not linear took seconds. */
-const MOST_MS = 400;
+const MOST_MS = 50;
 
 /** Processor time of the quickest of five runs, so that what else the machine does counts little. */
 function quickest(run: () => unknown): number {

@@ -28,11 +28,19 @@ aliases:
   flam-drag: galloping flam
 `;
 
-const COURSE = `
+const PLAN = `
 parts:
-  - { number: 1, title: One, idea: A bar is a length. }
-  - { number: 2, title: Two, idea: The second part. }
-lessons: [far, first, last]
+  - number: 1
+    title: One
+    idea: A bar is a length.
+    lessons:
+      - { id: first, title: First bar, idea: One idea. }
+      - { id: last, title: Last, idea: Another idea. }
+  - number: 2
+    title: Two
+    idea: The second part.
+    lessons:
+      - { id: far, title: Far, idea: Another idea. }
 `;
 
 const TEXT = `## The bar again\n\nSee [that bar](/lessons/gone/) and [this](#the-bar-again).\n\n${BAR}\n\n${QUESTION}`;
@@ -62,7 +70,7 @@ const MEDIA = 'content/lessons/01-x/04-seen';
 const TREE: Tree = {
   ...GOOD,
   'content/site.yaml': SETTINGS,
-  'content/course.yaml': COURSE,
+  'content/course.yaml': PLAN,
   [LESSON]: null,
   // Pages of ours lead to this heading.
   'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two things wear out.\n---\n\n## Wrists\n\nRest.\n',

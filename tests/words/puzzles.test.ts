@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { gradePuzzle, PUZZLE_KINDS, solutionOf, type Puzzle } from '../../src/core/index.ts';
-import { answerSays, cardSays, puzzleRightSays, puzzleWrongSays } from '../../src/words/index.ts';
+import { gradePuzzle, PUZZLE_KINDS, solutionOf, type Answer, type Puzzle } from '../../src/core/index.ts';
+import { answerSays, cardSays, PUZZLE_WORDS } from '../../src/words/index.ts';
+import type { PuzzleWords } from '../../src/words/puzzle/say.ts';
 import { everyPuzzle } from '../core/puzzle/seeds.ts';
 
-const saying = { nameOf: (cell: string) => cell.replaceAll('-', ' ') };
+const nameOf = (cell: string) => cell.replaceAll('-', ' ');
+const WORDS: Record<string, PuzzleWords<Puzzle, Answer, { wrong: string }, { hint: string }>> = PUZZLE_WORDS;
 const UP_TO = process.env.LONG ? 6000 : 250;
 
 /** Every text of a puzzle that stands on its card as something to play. */
@@ -14,16 +16,16 @@ function textsOf(puzzle: Puzzle): string {
 
 /** What is said of a puzzle: its card, its answer, and what is wrong with a few others. */
 function saidOf(puzzle: Puzzle): string[] {
-  const { task, rules } = cardSays(puzzle, saying);
+  const { task, rules } = cardSays(puzzle, nameOf);
   const answers =
     'shelf' in puzzle ? [[], [...puzzle.solution].reverse(), [...puzzle.solution, puzzle.shelf[0].id]] : [1, 2];
   const wrongs = answers.flatMap((answer) => gradePuzzle(puzzle, answer).wrongs);
   return [
     task,
     ...rules,
-    puzzleRightSays(puzzle),
-    ...wrongs.map((wrong) => puzzleWrongSays(puzzle, wrong, saying)),
-    `${answerSays(puzzle, solutionOf(puzzle), saying)}.`,
+    WORDS[puzzle.kind].right?.(puzzle) ?? 'Right.',
+    ...wrongs.map((wrong) => WORDS[puzzle.kind].wrong(puzzle, wrong, nameOf)),
+    `${answerSays(puzzle, solutionOf(puzzle), nameOf)}.`,
   ];
 }
 
@@ -31,7 +33,7 @@ describe.each(PUZZLE_KINDS)('what is said of %s', (kind) => {
   it('says of every rule about strokes whether grace notes, diddles, kicks and rests count', () => {
     const unsaid = [...everyPuzzle(kind, UP_TO)].flatMap((puzzle) => {
       const text = textsOf(puzzle);
-      return cardSays(puzzle, saying).rules.flatMap((rule) => {
+      return cardSays(puzzle, nameOf).rules.flatMap((rule) => {
         const row = /in a row/.test(rule);
         const last = /last stroke/.test(rule);
         const wanted = [
@@ -64,7 +66,7 @@ describe.each(PUZZLE_KINDS)('what is said of %s', (kind) => {
 });
 
 it('names the place of a cell in a row by its ordinal, however long the row is', () => {
-  const tasks = [...everyPuzzle('start', UP_TO)].map((puzzle) => cardSays(puzzle, saying).task);
+  const tasks = [...everyPuzzle('start', UP_TO)].map((puzzle) => cardSays(puzzle, nameOf).task);
   expect(tasks.filter((task) => !/the (\w+(st|nd|rd|th)|\d+th) cell/.test(task))).toEqual([]);
   expect(tasks.some((task) => /the 1[3-9]th cell/.test(task))).toBe(true);
 });

@@ -48,7 +48,7 @@ const RESTS_FROM = 4;
 export const cellsFor = (level: number, longest: number): PuzzleCell[] =>
   BANK.filter(({ text, slots }) => slots <= longest && (level >= RESTS_FROM || !text.includes('-')));
 
-/** Cells as they stand on a shelf: by length, the longest first, then as in the bank. */
+/** Cells as they are offered: by length, the longest first, then as in the bank. */
 export const onShelf = (cells: readonly PuzzleCell[]): PuzzleCell[] =>
   [...cells].sort((a, b) => b.slots - a.slots || BANK.indexOf(a) - BANK.indexOf(b));
 

@@ -1,3 +1,5 @@
+import { checkSeed, PUZZLE_VERSION } from './address.ts';
+
 const MASK = (1n << 64n) - 1n;
 
 /**
@@ -45,4 +47,13 @@ export function chanceOf(seed: bigint): Chance {
       return list.map(() => left.splice(below(left.length), 1)[0]);
     },
   };
+}
+
+/**
+ * The chance behind a puzzle: the same for the same kind and seed, and no other puzzle's. `number` is the kind's own. Throws
+ * RangeError for what is no seed.
+ */
+export function puzzleChance(number: number, seed: number): Chance {
+  checkSeed(seed);
+  return chanceOf((BigInt(PUZZLE_VERSION) << 48n) + (BigInt(number) << 40n) + BigInt(seed));
 }

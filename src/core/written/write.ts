@@ -1,5 +1,4 @@
-import { checkOptions, oneOf } from '../check.ts';
-import { checkTimeline } from '../timeline/check-timeline.ts';
+import { isObject, must, oneOf } from '../check.ts';
 import type { Ticks } from '../time/units.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 import { beamGroups, tupletMarks, type BeamGroup, type TupletMark } from './marks.ts';
@@ -184,8 +183,7 @@ export interface WrittenNotesOptions {
  * writtenNotes(timeline)[0].fragments[0].voices[0].symbols.map(({ value }) => value.base) // → [8, 16, 16, 8]
  */
 export function writtenNotes(timeline: Timeline, options: WrittenNotesOptions = {}): WrittenBar[] {
-  checkTimeline(timeline);
-  checkOptions('writtenNotes', options);
+  must(isObject(timeline) && Array.isArray(timeline.strokes), 'timeline', timeline, 'a timeline, as perform gives it');
   const { staff = staffFor(timeline), diddles = 'notes' } = options;
   oneOf('staff', staff, ['pad', 'kit']);
   oneOf('diddles', diddles, ['notes', 'slash']);

@@ -1,5 +1,6 @@
 import type { Attack } from './attack.ts';
+import { puzzles } from './puzzles.ts';
 import { texts } from './texts.ts';
 
 /** Every attack there is. */
-export const ATTACKS: readonly Attack[] = [texts];
+export const ATTACKS: readonly Attack[] = [texts, puzzles];

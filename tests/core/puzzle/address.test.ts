@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   dailyPuzzle,
+  dayOf,
   LEVELS,
   levelOf,
   MAX_SEED,
@@ -104,6 +105,19 @@ describe('the puzzle of a day', () => {
           const there = caught(() => dailyPuzzle({ year, month, day })) === undefined;
           if (there !== real) expect.fail(`${year}-${month}-${day} ${there ? 'has a puzzle' : 'has none'}`);
         }
+  });
+
+  it('has stayed what it was before kinds were added', () => {
+    const days = [1, 40, 80, 120, 200, 300, 364].map((n) => dayOf(new Date(2026, 0, 1 + n)));
+    expect(days.map((day) => dailyPuzzle(day).kind)).toEqual([
+      'resolves',
+      'start',
+      'fix',
+      'start',
+      'which',
+      'start',
+      'ear',
+    ]);
   });
 
   it('is one for every day, and another kind the next day of a month', () => {

@@ -1,0 +1,1 @@
+export { findSticking, type Match, type MatchOptions } from './match.ts';
