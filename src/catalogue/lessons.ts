@@ -8,46 +8,37 @@ import { getCourse, getSite } from './site.ts';
 /** A lesson with its text; its `part` and `order` are where it stands on this site. */
 export type LessonEntry = CollectionEntry<'lessons'>;
 
-/** A lesson of the course: its entry where it is written, none where it is still coming. */
+/** A lesson at its place in the course, with its entry. */
 export interface CourseLesson extends PlacedLesson {
-  entry?: LessonEntry;
+  entry: LessonEntry;
 }
 
-/** A part of the course with its lessons, written or coming. */
-export interface CoursePart extends PlacedPart {
-  lessons: CourseLesson[];
-}
+/** A part of the course with its lessons. */
+export type CoursePart = PlacedPart<CourseLesson>;
 
 /** The whole course with what the school hides, and without. */
 const courses = once(async () => {
-  const [course, site, written] = await Promise.all([getCourse(), getSite(), getCollection('lessons')]);
-  const entries = written.map((entry) => ({ ...entry, data: said(entry.data) }));
-  const byId = new Map(entries.map((entry) => [entry.data.id, entry]));
-  const all = arrange(
-    course,
-    site,
-    entries.map(({ data }) => data),
-  ).map((part) => said({ ...part, lessons: part.lessons.map((lesson) => said(lesson)) }));
-  return { all: withEntries(all, byId), shown: withEntries(withoutHidden(all, site), byId) };
+  const [course, site, entries] = await Promise.all([getCourse(), getSite(), getCollection('lessons')]);
+  const lessons = entries.map((entry): CourseLesson => {
+    const data = said(entry.data);
+    const { id, part, order, title, idea } = data;
+    return { id, part, order, title, idea, entry: { ...entry, data } };
+  });
+  const all = arrange(course, site, lessons).map((part) => said(part));
+  return { all: all.map(settled), shown: withoutHidden(all, site).map(settled) };
 });
 
-function withEntries(parts: readonly PlacedPart[], byId: ReadonlyMap<string, LessonEntry>): CoursePart[] {
-  return parts.map((part) => ({
-    ...part,
-    lessons: part.lessons.map((lesson) => withEntry(lesson, byId.get(lesson.id))),
-  }));
-}
-
-/** A lesson that is written is called what it calls itself, and stands where the school has put it. */
-function withEntry(lesson: PlacedLesson, entry: LessonEntry | undefined): CourseLesson {
-  if (!entry) return lesson;
-  const { part, order } = lesson;
-  const { title, idea } = entry.data;
-  return { ...lesson, title, idea, entry: { ...entry, data: { ...entry.data, part, order } } };
-}
+/** Entries say where the school has put their lesson. */
+const settled = (part: CoursePart): CoursePart => ({
+  ...part,
+  lessons: part.lessons.map((lesson) => {
+    const { part: number, order, entry } = lesson;
+    return { ...lesson, entry: { ...entry, data: { ...entry.data, part: number, order } } };
+  }),
+});
 
 const writtenOf = (parts: readonly CoursePart[]): LessonEntry[] =>
-  parts.flatMap(({ lessons }) => lessons.flatMap(({ entry }) => entry ?? []));
+  parts.flatMap(({ lessons }) => lessons.map(({ entry }) => entry));
 
 const shownLessons = once(async () => writtenOf((await courses()).shown));
 

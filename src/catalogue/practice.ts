@@ -40,7 +40,7 @@ const allLadders = once(async (): Promise<PartLadders[]> => {
   const of = (id: string) => (rungs.get(id) ?? []).flatMap((exercise) => entryOf.get(exercise) ?? []);
   const byPart = parts.map((part) => ({
     part,
-    ladders: part.lessons.flatMap(({ id, entry }) => (entry ? [{ lesson: entry, exercises: of(id) }] : [])),
+    ladders: part.lessons.map(({ id, entry }) => ({ lesson: entry, exercises: of(id) })),
   }));
   return [...byPart, { ladders: [{ exercises: of('') }] }];
 });

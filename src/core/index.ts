@@ -10,6 +10,6 @@ export * from './written/index.ts';
 export * from './orchestration/index.ts';
 export * from './hands/index.ts';
 export * from './arrange/index.ts';
-export * from './match/index.ts';
+export * from './timing/index.ts';
 export * from './puzzle/index.ts';
 export * from './math/index.ts';

@@ -82,13 +82,11 @@ export function countsApart(beats: readonly { text: string; notes: string }[]): 
 }
 
 /**
- * A part's number, and whether it is still to be written.
+ * A part's number.
  *
- * @example partNumber(7, true) // 'Part 7 · coming'
+ * @example partNumber(7) // 'Part 7'
  */
-export function partNumber(number: number, coming: boolean): string {
-  return coming ? `Part ${number} · coming` : `Part ${number}`;
-}
+export const partNumber = (number: number): string => `Part ${number}`;
 
 /**
  * How many lessons there are.

@@ -1,3 +1,5 @@
+import { sayBar, sayBars } from './labels.ts';
+
 /** The claims of the site, each with what it was checked against; the tests of a claim are named by `claimOf`. */
 
 /** How well the source behind a check is known. */
@@ -22,8 +24,7 @@ export interface ClaimGroup {
   claims: readonly Claim[];
 }
 
-/** Everything that is claimed, in the order of the page. */
-export const CLAIM_GROUPS: readonly ClaimGroup[] = [
+const GROUPS: readonly ClaimGroup[] = [
   {
     id: 'rudiments',
     title: 'Rudiments',
@@ -195,6 +196,13 @@ export const CLAIM_GROUPS: readonly ClaimGroup[] = [
     ],
   },
 ];
+
+/** Everything that is claimed, in the order of the page. */
+export const CLAIM_GROUPS: readonly ClaimGroup[] = GROUPS.map(({ id, title, claims }) => ({
+  id,
+  title: sayBar(title),
+  claims: claims.map((one) => ({ ...one, ...sayBars({ claim: one.claim, check: one.check, against: one.against }) })),
+}));
 
 /** Every claim, in order. */
 export const CLAIMS: readonly Claim[] = CLAIM_GROUPS.flatMap(({ claims }) => claims);

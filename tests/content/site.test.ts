@@ -38,20 +38,26 @@ test('everything a school can set, at once', () => {
   const settings = [
     'parts:',
     '  - { number: 20, title: Our ensemble, idea: What we play together. }',
-    'hide: { lessons: [second], exercises: [slow], parts: [1] }',
+    'hide: { lessons: [third], exercises: [slow], parts: [1] }',
     'order:',
     '  parts: [20, 1]',
     '  lessons:',
     '    20: [first]',
     'aliases: { flam-drag: galloping flam }',
   ].join('\n');
-  expect(faultsOf({ ...site(settings), ...own(20, 1, 'ours') })).toEqual([]);
+  expect(faultsOf({ ...site(settings), ...own(20, 1, 'ours'), ...own(1, 3, 'third') })).toEqual([]);
 });
 
-test('a lesson that is not planned but nearly called like one that is missing is worth a look', () => {
-  expect(warningsOf(own(1, 3, 'secnd'))).toContain(
-    'content/lessons/01-ours/03-secnd/index.mdx:2 content/course.yaml plans a lesson "second" that is not written',
-  );
+test('a lesson of the course without a file is told, with what may be meant', () => {
+  const course = {
+    'content/course.yaml': (GOOD['content/course.yaml'] as string).replace('[first]', '[first, second]'),
+  };
+  const { warnings } = planted({ ...GOOD, ...course, ...own(1, 3, 'secnd') }, lookAtContent);
+  expect(warnings.find(({ file }) => file === 'content/course.yaml')).toMatchObject({
+    line: 5,
+    message: 'there is no lesson "second"',
+    hint: 'was "secnd" meant?',
+  });
 });
 
 test('a part without lessons, and a part that the text speaks of and nobody finds', () => {

@@ -28,19 +28,11 @@ aliases:
   flam-drag: galloping flam
 `;
 
-const PLAN = `
+const COURSE = `
 parts:
-  - number: 1
-    title: One
-    idea: A bar is a length.
-    lessons:
-      - { id: first, title: First bar, idea: One idea. }
-      - { id: last, title: Last, idea: Another idea. }
-  - number: 2
-    title: Two
-    idea: The second part.
-    lessons:
-      - { id: far, title: Far, idea: Another idea. }
+  - { number: 1, title: One, idea: A bar is a length. }
+  - { number: 2, title: Two, idea: The second part. }
+lessons: [far, first, last]
 `;
 
 const TEXT = `## The bar again\n\nSee [that bar](/lessons/gone/) and [this](#the-bar-again).\n\n${BAR}\n\n${QUESTION}`;
@@ -70,7 +62,7 @@ const MEDIA = 'content/lessons/01-x/04-seen';
 const TREE: Tree = {
   ...GOOD,
   'content/site.yaml': SETTINGS,
-  'content/course.yaml': PLAN,
+  'content/course.yaml': COURSE,
   [LESSON]: null,
   // Pages of ours lead to this heading.
   'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two things wear out.\n---\n\n## Wrists\n\nRest.\n',

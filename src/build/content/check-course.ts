@@ -1,36 +1,50 @@
-import { inOrder, OWN_PARTS_FROM, type CourseData, type PlacedLesson } from '../../curriculum/index.ts';
+import { OWN_PARTS_FROM, type CourseData } from '../../curriculum/index.ts';
 import { faultAt, warnAt, type Entry, type LessonEntry, type Library } from './library.ts';
 import { nearest } from './nearest.ts';
 
-/** The plan and the lessons agree: places, titles, folders; nothing comes twice. */
+/** The course and the lessons agree: parts, folders, places; nothing comes twice. */
 export function checkCourse(library: Library): void {
   const { course } = library;
-  const plan = course?.data && inOrder(course.data);
-  if (course?.data) checkPlan(library, course, course.data);
+  if (course?.data) checkList(library, course, course.data);
   library.lessons.forEach((entry) => {
     checkFolders(library, entry);
-    if (plan) checkPlace(library, entry, plan);
+    checkPart(library, entry);
   });
-  if (plan) checkOwnPlaces(library, plan);
+  checkPlaces(library);
 }
 
-function checkPlan(library: Library, entry: Entry<CourseData>, course: CourseData): void {
-  course.parts.forEach(({ number }, index) => {
+function checkList(library: Library, entry: Entry<CourseData>, { parts, lessons }: CourseData): void {
+  parts.forEach(({ number }, index) => {
     if (number !== index + 1)
       faultAt(
         library,
         entry,
         ['parts', index, 'number'],
-        `part ${number} stands in place ${index + 1}`,
+        `part ${number} is in place ${index + 1}`,
         'parts are numbered from 1, in order',
       );
   });
-  const ids = new Set<string>();
-  for (const { id, part, order } of inOrder(course)) {
-    if (ids.has(id))
-      faultAt(library, entry, ['parts', part - 1, 'lessons', order - 1, 'id'], `"${id}" is in the course twice`);
-    ids.add(id);
-  }
+  const written = new Set(library.lessons.map(({ id }) => id));
+  lessons.forEach((id, index) => {
+    const path = ['lessons', index];
+    if (lessons.indexOf(id) < index)
+      faultAt(library, entry, path, `"${id}" is in the list twice`, 'keep one of the two');
+    else if (!written.has(id)) missingLesson(library, entry, path, id, lessons);
+  });
+}
+
+/** A lesson of the course has no file; one that is nearly called like it may be the one that is meant. */
+function missingLesson(
+  library: Library,
+  entry: Entry<CourseData>,
+  path: (string | number)[],
+  id: string,
+  listed: string[],
+) {
+  const others = library.lessons.map((lesson) => lesson.id).filter((other) => !listed.includes(other));
+  const near = nearest(id, others);
+  const hint = near ? `was "${near}" meant?` : 'write it, or take it out of the list';
+  warnAt(library, entry, path, `there is no lesson "${id}"`, hint);
 }
 
 const FOLDER = /^(\d{2})-([a-z0-9-]+)$/;
@@ -62,44 +76,14 @@ function checkFolders(library: Library, entry: LessonEntry): void {
     );
 }
 
-/** A lesson of the plan stands where the plan has it; any other stands in a part that there is. */
-function checkPlace(library: Library, entry: LessonEntry, plan: readonly PlacedLesson[]): void {
-  if (!entry.data) return;
-  const { id, part, order, title } = entry.data;
-  const planned = plan.find((lesson) => lesson.id === id);
-  if (!planned) return checkOwn(library, entry, part, plan);
-  if (planned.part !== part || planned.order !== order)
-    faultAt(
-      library,
-      entry,
-      ['order'],
-      `content/course.yaml has "${id}" as lesson ${planned.order} of part ${planned.part}, not ${order} of ${part}`,
-      'content/site.yaml is the place to put lessons in another order',
-    );
-  if (planned.title !== title)
-    faultAt(library, entry, ['title'], `content/course.yaml calls it "${planned.title}"`, 'one title in both places');
-}
-
-function checkOwn(library: Library, entry: LessonEntry, part: number, plan: readonly PlacedLesson[]): void {
+/** A lesson is in a part that there is. */
+function checkPart(library: Library, entry: LessonEntry): void {
   const parts = partNumbers(library);
-  if (library.site?.data && !parts.includes(part))
-    faultAt(library, entry, ['part'], `there is no part ${part}`, partHint(part, parts));
-  const written = new Set(library.lessons.map(({ id }) => id));
-  const meant = nearest(
-    entry.id,
-    plan.map(({ id }) => id).filter((id) => !written.has(id)),
-  );
-  if (meant)
-    warnAt(
-      library,
-      entry,
-      ['id'],
-      `content/course.yaml plans a lesson "${meant}" that is not written`,
-      `was that meant?`,
-    );
+  if (!entry.data || !library.site?.data || !library.course?.data || parts.includes(entry.data.part)) return;
+  faultAt(library, entry, ['part'], `there is no part ${entry.data.part}`, partHint(entry.data.part, parts));
 }
 
-/** The numbers of all parts, planned and of the school's own. */
+/** The numbers of all parts, of the course and of the school's own. */
 export function partNumbers({ course, site }: Library): number[] {
   return [...(course?.data?.parts ?? []), ...(site?.data?.parts ?? [])].map(({ number }) => number);
 }
@@ -111,14 +95,15 @@ export function partHint(number: number, parts: readonly number[]): string {
     : `there are: ${parts.join(', ')}; parts of your own are numbered from ${OWN_PARTS_FROM}, in content/site.yaml`;
 }
 
-/** Two lessons that the plan does not name need two places. */
-function checkOwnPlaces(library: Library, plan: readonly PlacedLesson[]): void {
-  const planned = new Set(plan.map(({ id }) => id));
+/** Two lessons of the course need two places, and so do two of the school's own; one of each may share a number. */
+function checkPlaces(library: Library): void {
+  const ours = new Set(library.course?.data?.lessons);
   const first = new Map<string, string>();
   for (const entry of library.lessons) {
-    if (!entry.data || planned.has(entry.data.id)) continue;
-    const { part, order } = entry.data;
-    const earlier = first.get(`${part}.${order}`);
+    if (!entry.data) continue;
+    const { id, part, order } = entry.data;
+    const place = `${ours.has(id) ? '' : 'own '}${part}.${order}`;
+    const earlier = first.get(place);
     if (earlier)
       faultAt(
         library,
@@ -127,6 +112,6 @@ function checkOwnPlaces(library: Library, plan: readonly PlacedLesson[]): void {
         `${earlier} is number ${order} of part ${part} already`,
         'give one of them another order',
       );
-    else first.set(`${part}.${order}`, entry.file);
+    else first.set(place, entry.file);
   }
 }

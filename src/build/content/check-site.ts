@@ -1,4 +1,4 @@
-import { inOrder, type SiteData } from '../../curriculum/index.ts';
+import type { SiteData } from '../../curriculum/index.ts';
 import { partHint, partNumbers } from './check-course.ts';
 import { faultAt, warnAt, writtenLessons, type Entry, type Library } from './library.ts';
 import { knownHint } from './nearest.ts';
@@ -21,10 +21,9 @@ function checkHidden(library: Library, site: Entry<SiteData>, { hide }: SiteData
   checkNumbers(library, site, ['hide', 'parts'], hide.parts);
 }
 
-/** Lessons that are planned or written. */
-function lessonIds(library: Library): string[] {
-  const planned = library.course?.data ? inOrder(library.course.data).map(({ id }) => id) : [];
-  return [...new Set([...planned, ...library.lessons.map(({ id }) => id)])];
+/** Lessons that are listed or written. */
+function lessonIds({ course, lessons }: Library): string[] {
+  return [...new Set([...(course?.data?.lessons ?? []), ...lessons.map(({ id }) => id)])];
 }
 
 function checkNames(

@@ -45,7 +45,7 @@ function makeLesson(library: Library, { name: title, options }: Order): Made {
   if (fault) return refuse(options.id ? fault : `${fault}. Give the lesson a shorter one: --id our-lesson`);
   const there = library.lessons.find((lesson) => lesson.id === id);
   if (there) return refuse(`There is a lesson "${id}" already: ${there.file}. Give this one another: --id our-lesson`);
-  const place = placeFor(library, id, options);
+  const place = placeFor(library, options);
   if (!place.ok) return place;
   const { part, order, folder } = place;
   return {

@@ -1,4 +1,4 @@
-import { arrange, inOrder, type PlacedLesson, type PlacedPart } from '../../curriculum/index.ts';
+import { arrange, type PlacedPart } from '../../curriculum/index.ts';
 import { partHint } from '../content/check-course.ts';
 import { writtenLessons, type Library } from '../content/library.ts';
 
@@ -7,20 +7,17 @@ export type Place = { ok: true; part: PlacedPart; order: number; folder: string 
 
 const LAST = 99;
 
-/** A place for the lesson `id` in a part: behind all others, or where it is asked for; a planned one where the plan has it. */
-export function placeFor(library: Library, id: string, asked: { part?: string; order?: string }): Place {
+/** A place for a lesson in a part: after all others, or where it is asked for. */
+export function placeFor(library: Library, asked: { part?: string; order?: string }): Place {
   const { course, site } = library;
   if (!course?.data || !site?.data)
     return refuse('content/course.yaml and content/site.yaml have faults; npm run check:content tells them');
   const parts = arrange(course.data, site.data, writtenLessons(library));
-  const plan = inOrder(course.data);
-  const planned = plan.find((lesson) => lesson.id === id);
-  const number = asked.part ?? (planned && String(planned.part));
+  const number = asked.part;
   if (number === undefined) return refuse(`Which part? Write --part and its number. ${known(parts)}`);
   const part = parts.find((one) => String(one.number) === number);
   if (!part) return refuse(`There is no part "${number}": ${partHint(Number(number), numbers(parts))}`);
-  const order = planned ? String(planned.order) : asked.order;
-  return orderIn(library, plan, part, order);
+  return orderIn(library, new Set(course.data.lessons), part, asked.order);
 }
 
 const refuse = (says: string): Place => ({ ok: false, says });
@@ -28,25 +25,21 @@ const numbers = (parts: readonly PlacedPart[]) => parts.map(({ number }) => numb
 const known = (parts: readonly PlacedPart[]) =>
   `There are:\n${parts.map(({ number, title }) => `  ${number}  ${title}`).join('\n')}`;
 
-type Plan = readonly PlacedLesson[];
-
-function orderIn(library: Library, plan: Plan, part: PlacedPart, asked: string | undefined): Place {
-  const order = asked === undefined ? nextOrder(library, plan, part.number) : Number(asked);
+function orderIn(library: Library, ours: ReadonlySet<string>, part: PlacedPart, asked: string | undefined): Place {
+  const order = asked === undefined ? nextOrder(library, part.number) : Number(asked);
   if (!Number.isInteger(order) || order < 1 || order > LAST)
     return refuse(`--order is a whole number from 1 to ${LAST}, not "${asked ?? order}"`);
-  const planned = new Set(plan.map(({ id }) => id));
   const there = library.lessons.find(
-    ({ data }) => data && !planned.has(data.id) && data.part === part.number && data.order === order,
+    ({ data }) => data && !ours.has(data.id) && data.part === part.number && data.order === order,
   );
   if (there) return refuse(`${there.file} is number ${order} of part ${part.number} already; choose another --order`);
   return { ok: true, part, order, folder: folderOf(library, part) };
 }
 
-/** One more than any lesson of the part has, planned or written. */
-function nextOrder(library: Library, plan: Plan, part: number): number {
-  const planned = plan.filter((lesson) => lesson.part === part);
-  const written = writtenLessons(library).filter((lesson) => lesson.part === part);
-  return 1 + Math.max(0, ...[...planned, ...written].map(({ order }) => order));
+/** One more than any lesson of the part has. */
+function nextOrder(library: Library, part: number): number {
+  const orders = writtenLessons(library).filter((lesson) => lesson.part === part);
+  return 1 + Math.max(0, ...orders.map(({ order }) => order));
 }
 
 /** The folder that the part has already, or one made of its title. */

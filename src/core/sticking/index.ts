@@ -8,3 +8,4 @@ export { cellsOf } from './cells.ts';
 export { expand, isSlot, slotCount, slotsOnly, type FlatItem } from './expand.ts';
 export { faultText } from './fault-text.ts';
 export { LIMITS } from './limits.ts';
+export { findSticking, type Match, type MatchOptions } from './find.ts';

@@ -33,7 +33,11 @@ function checkSchedule(options: ScheduleOptions): void {
 }
 
 /** Each grace note's time: a flam width before the next note of its figure, within half the gap to the stroke before. */
-function graceTimes(timeline: Timeline, options: ScheduleOptions, at: (tick: Ticks) => Seconds): Map<string, Seconds> {
+export function graceTimes(
+  timeline: Timeline,
+  options: ScheduleOptions,
+  at: (tick: Ticks) => Seconds,
+): Map<string, Seconds> {
   const width = flamSeconds(options);
   const times = new Map<string, Seconds>();
   for (const { primary, room } of graceFigures(timeline, options.loop, at)) {
@@ -81,16 +85,21 @@ function flamSeconds({ flamMs = DEFAULT_FLAM_MS }: ScheduleOptions): Seconds {
  * secondsAt(timeline, { bpm: 60 })(20160) // → 1
  */
 export function secondsAt(timeline: Timeline, options: ScheduleOptions): (tick: Ticks) => Seconds {
+  const at = clockOf(timeline, options);
+  return (tick) => at(tick, 0);
+}
+
+/** The seconds of any tick of a timeline that is played from a tick on; it swings by its own bars, wherever it begins. */
+export function clockOf(timeline: Timeline, options: ScheduleOptions): (tick: Ticks, from: Ticks) => Seconds {
   checkTimeline(timeline);
   checkSchedule(options);
   const { bpm, swing = 1 } = options;
   within('swing', swing, 1, MOST_SWING);
   const sum = integral(tempoChanges(bpm));
-  const steady = (tick: Ticks): Seconds => {
+  return (tick, from) => {
     checkTick('tick', tick);
-    return sum(tick) - sum(0);
+    return sum(from + (swing === 1 ? tick : swung(timeline.bars, tick, swing))) - sum(0);
   };
-  return swing === 1 ? steady : (tick) => steady(swung(timeline.bars, tick, swing));
 }
 
 function tempoChanges(bpm: number | readonly TempoChange[]): readonly TempoChange[] {

@@ -1,4 +1,5 @@
-import { isObject, must, oneOf } from '../check.ts';
+import { checkOptions, oneOf } from '../check.ts';
+import { checkTimeline } from '../timeline/check-timeline.ts';
 import type { Ticks } from '../time/units.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 import { beamGroups, tupletMarks, type BeamGroup, type TupletMark } from './marks.ts';
@@ -183,7 +184,8 @@ export interface WrittenNotesOptions {
  * writtenNotes(timeline)[0].fragments[0].voices[0].symbols.map(({ value }) => value.base) // → [8, 16, 16, 8]
  */
 export function writtenNotes(timeline: Timeline, options: WrittenNotesOptions = {}): WrittenBar[] {
-  must(isObject(timeline) && Array.isArray(timeline.strokes), 'timeline', timeline, 'a timeline, as perform gives it');
+  checkTimeline(timeline);
+  checkOptions('writtenNotes', options);
   const { staff = staffFor(timeline), diddles = 'notes' } = options;
   oneOf('staff', staff, ['pad', 'kit']);
   oneOf('diddles', diddles, ['notes', 'slash']);

@@ -10,25 +10,19 @@ export const PLACES: Planted[] = [
     says: /id is "first", but the folder is "01-frist"/,
   },
   {
-    name: 'a lesson in another place than the plan has',
+    name: 'a lesson in a part without one',
     changes: {
       [LESSON]: null,
-      'content/lessons/01-one/02-first/index.mdx': (GOOD[LESSON] as string).replace('order: 1', 'order: 2'),
+      'content/lessons/02-two/01-first/index.mdx': (GOOD[LESSON] as string).replace('part: 1', 'part: 2'),
     },
-    at: 'content/lessons/01-one/02-first/index.mdx:4:8',
-    says: /lesson 1 of part 1, not 2 of 1/,
+    at: 'content/lessons/02-two/01-first/index.mdx:3:7',
+    says: /there is no part 2/,
   },
   {
-    name: 'a lesson by another title than the plan has',
-    changes: changed(LESSON, 'title: First', 'title: Last'),
-    at: `${LESSON}:5:8`,
-    says: /calls it "First"/,
-  },
-  {
-    name: 'a lesson twice in the plan',
-    changes: changed('content/course.yaml', 'id: second', 'id: first'),
-    at: 'content/course.yaml:7:15',
-    says: /twice/,
+    name: 'a lesson twice in the list of the course',
+    changes: changed('content/course.yaml', '[first]', '[first, first]'),
+    at: 'content/course.yaml:5:18',
+    says: /in the list twice/,
   },
   {
     name: 'a file of another kind',

@@ -22,10 +22,10 @@ const own = (id: string, part: string, order: string): Tree => ({
 export const SITES: Planted[] = [
   {
     name: 'a hidden lesson that is not there',
-    changes: site('hide: { lessons: [first, secnd] }'),
+    changes: site('hide: { lessons: [first, frist] }'),
     at: at(26),
-    says: /no lesson "secnd"/,
-    hint: /did you mean "second"/,
+    says: /no lesson "frist"/,
+    hint: /did you mean "first"/,
   },
   {
     name: 'a hidden exercise that is not there',

@@ -1,8 +1,8 @@
 import { checkOptions, optionalSwitch } from '../check.ts';
-import { checkSticking } from '../sticking/check-sticking.ts';
-import { slotsOnly } from '../sticking/expand.ts';
-import { mirror } from '../sticking/mirror.ts';
-import type { Chord, HoldItem, SlotItem, Sticking, StrokeText } from '../sticking/types.ts';
+import { checkSticking } from './check-sticking.ts';
+import { slotsOnly } from './expand.ts';
+import { mirror } from './mirror.ts';
+import type { Chord, HoldItem, SlotItem, Sticking, StrokeText } from './types.ts';
 import type { SlotIndex } from '../time/units.ts';
 
 /** How freely a sticking may be found in another. */

@@ -1,1 +1,0 @@
-export { findSticking, type Match, type MatchOptions } from './match.ts';
