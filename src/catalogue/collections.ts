@@ -1,5 +1,6 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
 import { handLoop, ladders, type CellLookup } from '../curriculum/index.ts';
+import { lessonWords } from './lesson-words.ts';
 import { everyLesson } from './lessons.ts';
 import { once } from './once.ts';
 import { said } from './said.ts';
@@ -31,7 +32,7 @@ const hiddenExercises = once(async (): Promise<ReadonlySet<string>> => {
   const [lessons, exercises, site] = await Promise.all([everyLesson(), allExercises(), getSite()]);
   const ofNone = (some: typeof lessons) =>
     ladders(
-      some.map(({ lesson: { data, body } }) => ({ id: data.id, body: body ?? '' })),
+      some.map(({ lesson }) => ({ id: lesson.data.id, shown: lessonWords(lesson).exercises })),
       exercises.map(({ id, data }) => ({ id, tags: data.tags })),
     ).get('') ?? [];
   const always = new Set(ofNone(lessons));
