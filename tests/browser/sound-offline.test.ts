@@ -31,33 +31,44 @@ async function check(page: Page, sampleRate: number, { times, ...rest }: Wanted)
   );
 }
 
-async function expectExact(page: Page, wanted: Wanted): Promise<void> {
-  for (const sampleRate of [44100, 48000]) {
+/** The rate at which a slot is seldom a whole number of samples, and the other usual one with LONG. */
+const RATES = process.env.LONG ? [44100, 48000] : [44100];
+
+/** That every onset of a case, which has a name where a test has several, stands in its place. */
+async function expectExact(page: Page, wanted: Wanted, name = ''): Promise<void> {
+  for (const sampleRate of RATES) {
     const { worst, missing, extra } = await check(page, sampleRate, wanted);
-    expect({ missing, extra, sampleRate }).toEqual({ missing: [], extra: [], sampleRate });
-    expect(worst, `samples at ${sampleRate} Hz`).toBeLessThan(ONE_SAMPLE);
+    expect({ missing, extra, sampleRate }, name).toEqual({ missing: [], extra: [], sampleRate });
+    expect(worst, `${name}, samples at ${sampleRate} Hz`).toBeLessThan(ONE_SAMPLE);
     test.info().annotations.push({ type: 'worst onset, in samples', description: worst.toFixed(4) });
   }
 }
 
 test.describe(`${claimOf('onsets')} At 44.1 and 48 kHz`, () => {
-  for (const grid of [1, 2, 3, 4, 5, 6, 7, 8])
-    test(`${grid} to a beat, three bars on`, async ({ bench }) => {
-      const text = `{R}${4 * grid}`;
-      await expectExact(bench, {
-        asked: [text, { ...BAR, grid }, { bpm: 97 }],
-        times: range(12 * grid).map((slot) => (slot * 60) / 97 / grid),
-      });
-    });
+  test('one to eight to a beat, three bars on', async ({ bench }) => {
+    for (const grid of [1, 2, 3, 4, 5, 6, 7, 8])
+      await expectExact(
+        bench,
+        {
+          asked: [`{R}${4 * grid}`, { ...BAR, grid }, { bpm: 97 }],
+          times: range(12 * grid).map((slot) => (slot * 60) / 97 / grid),
+        },
+        `${grid} to a beat`,
+      );
+  });
 
-  for (const flamMs of [10, 30, 55, 80])
-    test(`flams ${flamMs} ms wide, the first one before bar 1`, async ({ bench }) => {
-      const beats = range(8).map((beat) => beat * 0.75);
-      await expectExact(bench, {
-        asked: ['lR rL lR rL', { ...BAR, grid: 1 }, { bpm: 80, flamMs }],
-        times: beats.flatMap((beat) => [beat, beat + flamMs / 1000]),
-      });
-    });
+  test('flams from closed to open, the first one before bar 1', async ({ bench }) => {
+    const beats = range(8).map((beat) => beat * 0.75);
+    for (const flamMs of [10, 30, 55, 80])
+      await expectExact(
+        bench,
+        {
+          asked: ['lR rL lR rL', { ...BAR, grid: 1 }, { bpm: 80, flamMs }],
+          times: beats.flatMap((beat) => [beat, beat + flamMs / 1000]),
+        },
+        `${flamMs} ms`,
+      );
+  });
 
   test('drags, and flams no wider than half the gap to the stroke before', async ({ bench }) => {
     // Sixteenths at 150: 0.1 s apart. Two grace notes share 0.05 s; the one of the flam has 0.05 s of the 80 ms.
@@ -74,15 +85,19 @@ test.describe(`${claimOf('onsets')} At 44.1 and 48 kHz`, () => {
     });
   });
 
-  for (const swing of [1, 1.5, 2, 3])
-    for (const grid of [2, 4])
-      test(`swing ${swing}:1 at ${grid} to a beat`, async ({ bench }) => {
-        const pair = (2 * 60) / 110 / grid;
-        await expectExact(bench, {
-          asked: [`{R L}${2 * grid}`, { ...BAR, grid }, { bpm: 110, swing }],
-          times: range(4 * grid).flatMap((i) => [i * pair, i * pair + (pair * swing) / (swing + 1)]),
-        });
-      });
+  for (const grid of [2, 4])
+    test(`swing at ${grid} to a beat`, async ({ bench }) => {
+      const pair = (2 * 60) / 110 / grid;
+      for (const swing of [1, 1.5, 2, 3])
+        await expectExact(
+          bench,
+          {
+            asked: [`{R L}${2 * grid}`, { ...BAR, grid }, { bpm: 110, swing }],
+            times: range(4 * grid).flatMap((i) => [i * pair, i * pair + (pair * swing) / (swing + 1)]),
+          },
+          `swing ${swing}:1`,
+        );
+    });
 
   test('a bar of seven eighths, its metronome and the seam of its loop, ten times round', async ({ bench }) => {
     await expectExact(bench, {

@@ -128,7 +128,7 @@ test('the program works in the folder it is called in', () => {
     const elsewhere = run(join(root, 'content'), 'exercise', 'ours');
     expect(elsewhere).toMatchObject({ status: 1, stderr: 'There is no folder content here.\n' });
   });
-}, 60_000);
+});
 
 test('among all the content there is, what is made is sound, and no file of ours is touched', () => {
   const root = mkdtempSync(join(tmpdir(), 'barwright-new-'));
@@ -144,4 +144,4 @@ test('among all the content there is, what is made is sound, and no file of ours
   } finally {
     rmSync(root, { recursive: true, force: true });
   }
-}, 120_000);
+});

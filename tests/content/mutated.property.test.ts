@@ -72,4 +72,4 @@ test('whatever stands in the files, there are faults with places or none, never 
     }),
     runs(120),
   );
-}, 120_000);
+});

@@ -169,4 +169,4 @@ test('pages that ask to be found are indexed, others are not', async () => {
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
-}, 60_000);
+});
