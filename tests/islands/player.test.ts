@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkOf, timelineOf } from '../../components/islands/player/engine.ts';
-import { stepTo } from '../../components/islands/player/follow.ts';
+import { stepTo } from '../../components/islands/player/playhead.ts';
 import { tipPath } from '../../components/islands/player/heights.ts';
 import { leadsOf, type PlayerProps } from '../../components/islands/player/props.ts';
 import { tapped, type Taps } from '../../components/islands/player/tap.ts';

@@ -8,7 +8,7 @@ export { quartersPerMinute } from '../../../src/core/time/meter.ts';
 export { lettersOf } from '../../../src/engraving/letters.ts';
 export { draw, reread } from './drawings.ts';
 export { joinFigure } from './figure.ts';
-export { everyFrame, showPosition, ticksOf } from './follow.ts';
+export { everyFrame, showPosition, ticksOf } from './playhead.ts';
 export { drawHeights } from './heights.ts';
 
 /** The phrase in one lead; a text that the site's build let through always has one. */
