@@ -28,7 +28,8 @@ async function sabotage(page: Page, broken: Broken): Promise<void> {
         if (own.broken !== 'suspended') await super.resume();
       }
       override get currentTime(): number {
-        return own.broken === 'stuck' ? 1 : super.currentTime;
+        // The first one alone: another context has a clock of its own.
+        return own.broken === 'stuck' && this === own.contexts[0] ? 1 : super.currentTime;
       }
     };
     const Sounds = class extends Worker {
@@ -179,7 +180,9 @@ test('a context whose clock stands still is told, and the next press takes anoth
   await sabotage(page, 'stuck');
   const playing = () => expect(PLAYER.find(page).status).toHaveText('Playing.');
   const { go, status } = await pressed(page, PLAYER, playing);
-  await expectSaidAndPlayedAgain(page, { go, status }, /^No sound comes out: the sound device may be gone/);
+  await expect(status).toHaveText(/^No sound comes out: the sound device may be gone .* Press again to try again\.$/);
+  await go.click();
+  await expect(status).toHaveText('Playing.');
   expect(await page.evaluate(() => window.sabotage.contexts.map(({ state }) => state))).toEqual(['closed', 'running']);
 });
 
