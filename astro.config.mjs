@@ -49,7 +49,7 @@ const PIECES = [
   { name: 'svelte', priority: 2, test: (id) => BASE.test(id) && !SELDOM.test(id) && !DOOR.test(id) },
   { name: 'svelte-lists', priority: 1, test: SELDOM },
   { name: 'controls', test: /components.controls.(?!BarRuler)\w+\.svelte/ },
-  { name: 'labels', priority: 1, test: /src.words.labels\.ts/ },
+  { name: 'labels', priority: 1, test: /src.words.(grammar|site)\.ts/ },
   { name: 'storage', priority: 1, test: /src.storage.(shelf|lessons)\.ts/ },
   {
     name: 'settings',

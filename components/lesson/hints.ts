@@ -2,7 +2,7 @@
 import { missesOf, plainAnswer } from '../../src/curriculum/index.ts';
 import type { CountSystem } from '../../src/core/index.ts';
 import type { Answer, MissReason, QuestionAttributes, QuestionBar, QuestionKind } from '../../src/curriculum/index.ts';
-import { LOOK_AGAIN, MISS_SAYS, QUESTION_HINTS } from '../../src/words/index.ts';
+import { LOOK_AGAIN, MISS_SAYS, QUESTION_HINTS } from '../../src/words/lessons.ts';
 
 const SAYS: Record<MissReason, string> = MISS_SAYS;
 const KIND_SAYS: Record<QuestionKind, string> = QUESTION_HINTS;

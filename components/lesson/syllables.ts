@@ -2,7 +2,7 @@
 import type { CountSystem, TimelineBar } from '../../src/core/index.ts';
 import { answerIn, beatsApart, strangersIn, textIn } from '../../src/curriculum/index.ts';
 import type { Answer } from '../../src/curriculum/index.ts';
-import { countsApart } from '../../src/words/index.ts';
+import { countsApart } from '../../src/words/lessons.ts';
 
 /** How a question about some bars says an answer and a text, and what is to be added to what it says. */
 export function inSyllables(bars: readonly TimelineBar[], system: CountSystem) {

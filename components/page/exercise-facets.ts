@@ -9,7 +9,7 @@ import {
   PLAYER_WORDS,
   slotsLong,
   subdivision,
-} from '../../src/words/index.ts';
+} from '../../src/words/exercises.ts';
 
 /** An exercise of the list. */
 export interface Listed {

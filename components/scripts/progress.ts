@@ -1,7 +1,7 @@
 /** How far a player has come, on the pages that list the lessons; kept in step with what other tabs mark. */
 import { openLessons } from '../../src/storage/index.ts';
 import type { LessonStore } from '../../src/storage/index.ts';
-import { doneOf, lessonsDone, PROGRESS_WORDS } from '../../src/words/progress.ts';
+import { doneOf, lessonsDone, PROGRESS_WORDS } from '../../src/words/lessons.ts';
 import { whereToGoOn, type Onward } from '../../src/curriculum/onward.ts';
 
 /** Shows the marks of a page and where to go on, now and after every change. */

@@ -1,6 +1,6 @@
 /** Makes the questions of a page answerable: a choice pressed or a word typed is judged at once. */
 import { plainAnswer } from '../../src/curriculum/plain-answer.ts';
-import { NOTHING_GIVEN, rightSays, wrongSays } from '../../src/words/questions.ts';
+import { NOTHING_GIVEN, rightSays, wrongSays } from '../../src/words/lessons.ts';
 
 /** What the page says about a question, in the data attributes of its form. */
 export interface QuestionData {

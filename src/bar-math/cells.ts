@@ -14,7 +14,8 @@ import {
   type Timeline,
 } from '../core/index.ts';
 import { rulerSays } from '../words/bar-math-answers.ts';
-import { spell, wholeSays } from '../words/bar-math.ts';
+import { wholeSays } from '../words/bar-math.ts';
+import { spell } from '../words/numbers.ts';
 import { strokesIn } from './limits.ts';
 import type { RulerCell } from './ruler.ts';
 import { marksOf } from './marks.ts';

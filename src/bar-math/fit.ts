@@ -1,5 +1,5 @@
 import { fit, slotTicks, type Grid, type MeterText } from '../core/index.ts';
-import { drawnSays, fillingsSay, fitSays, leftSays, tooLongToPlay, type RulerSaid } from '../words/bar-math-answers.ts';
+import { drawnSays, fillingsSay, fitSays, leftSays, type RulerSaid, tooLongToPlay } from '../words/bar-math-answers.ts';
 import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { fillingsOf, type Filling, type Fillings } from './fillings.ts';
 import { IN_WORKER, MOST_PLAYED } from './limits.ts';

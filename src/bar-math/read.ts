@@ -1,8 +1,8 @@
 /** Reading the fields of a sum: text in, a value out, or a sentence on why it cannot stand there. */
 import { countSyllables, meterOf, readMeter, slotsOf } from '../core/index.ts';
 import type { Grid, MeterText, Result } from '../core/index.ts';
-import { numberSays, tooLongSays, wholeSays } from '../words/bar-math.ts';
 import type { RulerSaid } from '../words/bar-math-answers.ts';
+import { numberSays, tooLongSays, wholeSays } from '../words/bar-math.ts';
 import { COUNTING } from '../words/site.ts';
 import { IN_WORKER, MOST_ROWS, MOST_TYPED, MOST_USES, strokeCounter, type WorkLimits } from './limits.ts';
 import type { FieldFault, Inputs } from './types.ts';

@@ -2,12 +2,12 @@ import { cellStarts, resolution, slotTicks } from '../core/index.ts';
 import {
   drawnSays,
   resolveSays,
+  type RulerSaid,
   startsSay,
   startsToldSay,
   tooLongToPlay,
-  type RulerSaid,
 } from '../words/bar-math-answers.ts';
-import { capital } from '../words/numbers.ts';
+import { capital } from '../words/grammar.ts';
 import { BAR_WORD } from '../words/site.ts';
 import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { IN_WORKER, MOST_PLAYED } from './limits.ts';

@@ -1,7 +1,8 @@
 import { handSpeed, sameSpeed, slotMs, tempoAtRebound, tempoAtTurns, thirtySecondMs } from '../core/index.ts';
 import type { Grid, HandWay } from '../core/index.ts';
 import { flamSays, lengthsSay, limitsSay, sameSays, speedSays } from '../words/bar-math-answers.ts';
-import { figures, HAND_WAYS } from '../words/bar-math.ts';
+import { HAND_WAYS } from '../words/bar-math.ts';
+import { figures } from '../words/numbers.ts';
 import { readFigure } from './cells.ts';
 import { countsOf, reading, rulerSaid, tooLongFaults } from './read.ts';
 import type { Answer, Inputs } from './types.ts';

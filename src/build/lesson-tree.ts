@@ -1,4 +1,5 @@
-import { sayBar, type BarWord } from '../words/index.ts';
+import { sayBar } from '../words/grammar.ts';
+import type { BarWord } from '../words/site.ts';
 import { headingAnchors } from './content/anchors.ts';
 import { isElement, literalOf, walk, type TreeNode } from './content/mdx-tree.ts';
 

@@ -1,6 +1,7 @@
 import { isGrid, readMeter, type Grid, type MeterText } from '../core/index.ts';
 import { beatsApart } from '../curriculum/index.ts';
-import { COUNTING, countsApart } from '../words/index.ts';
+import { countsApart } from '../words/lessons.ts';
+import { COUNTING } from '../words/site.ts';
 import { wordBar } from './bars.ts';
 import { getExercises } from './collections.ts';
 import { lessonWords } from './lesson-words.ts';

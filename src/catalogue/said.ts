@@ -1,4 +1,5 @@
-import { BAR_WORD, sayBar, type BarWord } from '../words/index.ts';
+import { sayBar } from '../words/grammar.ts';
+import { BAR_WORD, type BarWord } from '../words/site.ts';
 
 /** Fields of content that are read as they stand. */
 const READ = ['title', 'idea', 'purpose', 'enough', 'term', 'says', 'note', 'basis'];

@@ -1,4 +1,4 @@
-import { onSite, wholeAddress } from '../words/index.ts';
+import { onSite, wholeAddress } from '../words/site.ts';
 
 /** What robots may read: everything. Where the build knows the site's address, it says where the map of the site is. */
 export function GET({ site }: { site: URL | undefined }): Response {

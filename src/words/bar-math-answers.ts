@@ -1,9 +1,8 @@
 /** The answers of the calculators, each in a sentence a student can repeat. */
 import { saySlot, type Grid, type HandWay, type MeterText, type Place } from '../core/index.ts';
 import { slotNames } from '../core/time/slot-names.ts';
-import { figures, many, oftenSays, spell } from './bar-math.ts';
-import { inSentence, sayBar } from './labels.ts';
-import { capital, slotWords } from './numbers.ts';
+import { capital, inSentence, many, sayBar } from './grammar.ts';
+import { figures, oftenSays, slotWords, spell } from './numbers.ts';
 import { BAR_WORD, COUNTING } from './site.ts';
 
 /** The ruler an answer is about. */

@@ -1,37 +1,6 @@
-/** What the calculators of the bar say: their names, their fields, and answers in one sentence a student can repeat. */
-import { inSentence, sayBars } from './labels.ts';
-
-const SMALL =
-  'nothing one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
-    ' ',
-  );
-const TENS = 'x x twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
-
-/**
- * A whole number as it is said, up to ninety-nine; above that in figures.
- *
- * @example spell(32) // 'thirty-two'
- */
-export function spell(n: number): string {
-  if (n < 20) return SMALL[n] ?? figures(n);
-  if (n > 99) return figures(n);
-  const ones = n % 10;
-  return ones ? `${TENS[(n - ones) / 10]}-${SMALL[ones]}` : TENS[n / 10];
-}
-
-/**
- * How often.
- *
- * @example oftenSays(5) // 'five times'
- */
-export const oftenSays = (n: number): string => ['not at all', 'once', 'twice'][n] ?? `${spell(n)} times`;
-
-/** A number with its thousands apart, and no more than `decimals` after the point. */
-export const figures = (n: number | bigint, decimals = 0): string =>
-  Intl.NumberFormat('en', { maximumFractionDigits: decimals }).format(n);
-
-/** A word by how many there are of it. */
-export const many = (n: number, one: string, more = `${one}s`): string => (n === 1 ? one : more);
+/** What the calculators of the bar say: their names, their fields, and why something cannot be counted. */
+import { inSentence, sayBars } from './grammar.ts';
+import { figures } from './numbers.ts';
 
 /** The page. */
 export const BAR_MATH_PAGE = sayBars({

@@ -1,17 +1,21 @@
+/** Notation in words: for those who do not see it, and for those who read more easily than notes. */
 import {
   countNames,
+  type CountSystem,
+  type Hand,
+  type Limb,
   meterOf,
   saySlot,
-  slotNames,
-  type CountSystem,
   type Stroke,
+  type StrokeKind,
+  type Surface,
   type Timeline,
   type TimelineBar,
 } from '../core/index.ts';
-import { cellWords } from './describe-cells.ts';
-import { capital, numberWord } from './numbers.ts';
+import { slotNames } from '../core/time/slot-names.ts';
+import { capital } from './grammar.ts';
+import { numberWord } from './numbers.ts';
 import { BAR_WORD, COUNTING } from './site.ts';
-import { chordWords } from './stroke-words.ts';
 
 /** What a description may be told. */
 export interface DescribeOptions {
@@ -137,4 +141,120 @@ export function describe(timeline: Timeline, options: DescribeOptions = {}): Des
   const pickup = timeline.pickupTicks > 0 ? ' with a pickup' : '';
   const label = capital(`${where}${pickup}${what.length ? `: ${joined(what)}` : ''}`);
   return { label, reading: reading(timeline, options.counts ?? COUNTING) };
+}
+
+/** So many of a named cell: `four flam drags`, `two R L L`, `a kick`. */
+function counted(name: string, count: number): string {
+  if (count === 1) return /^[a-z]/.test(name) ? `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}` : name;
+  const plural = /[a-z]$/.test(name) && !/s$/.test(name) ? `${name}s` : name;
+  return `${numberWord(count)} ${plural}`;
+}
+
+/** Named cells, counted: in their order where that is short, else by kind. */
+function namedCells(names: readonly string[]): string[] {
+  const runs = names.reduce<[string, number][]>((all, name) => {
+    const last = all[all.length - 1];
+    if (last?.[0] === name) last[1] += 1;
+    else all.push([name, 1]);
+    return all;
+  }, []);
+  if (runs.length <= 5) return runs.map(([name, count]) => counted(name, count));
+  const kinds = [...Map.groupBy(names, (name) => name)].map(([name, all]) => counted(name, all.length));
+  return kinds.length <= 5 ? kinds : [];
+}
+
+const isHand = (stroke: Stroke): boolean => stroke.primary === undefined && stroke.kind !== 'foot';
+
+/** The hand that leads each cell that has more than one hand stroke; where there is none, each cell. */
+function leadsOf(timeline: Timeline): Hand[] {
+  const hands = timeline.strokes.filter(isHand);
+  const cells = [...Map.groupBy(hands, (stroke) => stroke.cell).values()];
+  const long = cells.filter((cell) => cell.length > 1);
+  return (long.length ? long : cells).map(([first]) => first.limb as Hand);
+}
+
+function leadWords(timeline: Timeline): string[] {
+  const leads = leadsOf(timeline);
+  if (leads.length === 0) return [];
+  if (leads.every((hand) => hand === leads[0])) return [`${leads[0] === 'R' ? 'right' : 'left'} hand leads`];
+  return leads.every((hand, i) => i === 0 || hand !== leads[i - 1]) ? ['the lead alternates'] : [];
+}
+
+/** Plain strokes of every kind in a piece whose cells have no names. */
+function kindWords(timeline: Timeline): string[] {
+  const hands = timeline.strokes.filter(isHand);
+  const turns = hands.every((stroke, i) => i === 0 || stroke.limb !== hands[i - 1].limb);
+  const plain = timeline.strokes.every((stroke) => stroke.kind === 'single');
+  return plain && turns && hands.length > 1 ? ['single strokes hand to hand'] : [];
+}
+
+/** What a piece is made of and which hand leads, as far as it can be said in a few words. */
+export function cellWords(timeline: Timeline, names: readonly (string | null)[]): string[] {
+  const named = timeline.cells.map((_, i) => names[i] ?? '');
+  const all = named.length > 0 && named.every((name) => name !== '');
+  return [...(all ? namedCells(named) : kindWords(timeline)), ...leadWords(timeline)];
+}
+
+const LIMBS: Record<Limb, string> = { R: 'right', L: 'left', K: 'kick', H: 'hi-hat foot' };
+
+const KINDS: Partial<Record<StrokeKind, string>> = {
+  flam: ' flam',
+  drag: ' drag',
+  ruff: ' four-stroke ruff',
+  buzz: ' buzz',
+};
+
+/** Where a stroke is, said only where it is not where that limb strikes anyway. */
+const SURFACES: Partial<Record<Surface, string>> = {
+  rimshot: ' rimshot',
+  cross: ' cross-stick',
+  rim: ' on the rim',
+  click: ' stick click',
+  tom1: ' on the high tom',
+  tom2: ' on the middle tom',
+  floor: ' on the floor tom',
+  hat: ' on the hi-hat',
+  open: ' on the open hi-hat',
+  half: ' on the half-open hi-hat',
+  splash: ' on the splash',
+  ride: ' on the ride',
+  bell: ' on the ride bell',
+  crash: ' on the crash',
+  choke: ' on the crash, choked',
+  china: ' on the china',
+  cowbell: ' on the cowbell',
+};
+
+const surfaceWords = (stroke: Stroke): string => SURFACES[stroke.surface] ?? '';
+
+/** Grace notes that stand elsewhere than their primary are said with their place. */
+function graceWords(stroke: Stroke, all: Map<string, Stroke>): string {
+  const graces = stroke.opened ? [] : stroke.graces.map((id) => all.get(id)!);
+  const moved = graces.filter((grace) => grace.surface !== stroke.surface);
+  if (moved.length === 0) return '';
+  return ` with its grace note${surfaceWords(moved[0]) || ' on the snare'}`;
+}
+
+function strokeWords(stroke: Stroke, all: Map<string, Stroke>): string {
+  const force = stroke.marcato ? 'strongly accented ' : stroke.accent ? 'accented ' : stroke.ghost ? 'ghosted ' : '';
+  const kind = stroke.opened ? '' : (KINDS[stroke.kind] ?? '');
+  return force + LIMBS[stroke.limb] + kind + surfaceWords(stroke) + graceWords(stroke, all);
+}
+
+const REPEATS = ['', '', ' double', ' three times', ' four times'];
+
+/**
+ * The strokes of one slot: together, one after another, or one hand's double.
+ * @example
+ * chordWords(strokes, all) // → 'accented right flam'
+ */
+export function chordWords(strokes: Stroke[], all: Map<string, Stroke>): string {
+  const chords = [...Map.groupBy(strokes, (stroke) => stroke.tick).values()].map((chord) =>
+    chord.map((stroke) => strokeWords(stroke, all)).join(' and '),
+  );
+  const plain = (words: string): string => words.replace(/^(strongly )?accented /, '');
+  const alike = chords.length > 1 && chords.slice(1).every((words) => words === plain(chords[0]));
+  if (!alike) return chords.join(' then ');
+  const foot = strokes[0].kind === 'foot' && chords.length === 2;
+  return chords[0] + (foot ? ' twice' : REPEATS[chords.length]);
 }

@@ -1,5 +1,25 @@
-/** What the list of exercises says: its filters, its counts, what it says where nothing fits. */
-import { inSentence, lessonCount } from './labels.ts';
+/** What is said about exercises: their facts, the list of them, and what it can be narrowed to. */
+import { meterOf } from '../core/index.ts';
+import { slotNames } from '../core/time/slot-names.ts';
+import { inSentence } from './grammar.ts';
+import { lessonCount } from './lessons.ts';
+
+/**
+ * A cell with its sticking, and its name elsewhere where the school calls it something else.
+ *
+ * @example cellNameSays({ name: 'ruff ride', elsewhere: 'flam drag', sticking: '>lR LL R' }) // 'ruff ride, elsewhere flam drag (>lR LL R)'
+ */
+export function cellNameSays({
+  name,
+  elsewhere,
+  sticking,
+}: {
+  name: string;
+  elsewhere?: string;
+  sticking: string;
+}): string {
+  return `${elsewhere ? `${name}, elsewhere ${elsewhere}` : name} (${sticking})`;
+}
 
 /** Labels and sentences of the list. */
 export const EXERCISE_WORDS = {
@@ -136,3 +156,42 @@ export function notAmong(asked: readonly { field: string; value: string }[]): st
 }
 
 const cut = (value: string): string => (value.length > LONGEST ? `${value.slice(0, LONGEST)} …` : value);
+
+interface Tempo {
+  from: number;
+  to: number;
+}
+
+/**
+ * A tempo to start from and one to reach; in compound meters it is the dotted quarter that is counted.
+ *
+ * @example tempoRange({ from: 50, to: 110 }) // '50 to 110 beats a minute'
+ */
+export function tempoRange({ from, to }: Tempo, meter?: string): string {
+  const beats = meter && meterOf(meter).compound ? 'dotted quarters' : 'beats';
+  return `${from} to ${to} ${beats} a minute`;
+}
+
+/**
+ * What the slots of a beat are called; nothing where a sticking brings its own meter.
+ *
+ * @example subdivision('4/4', 3) // 'eighth triplets'
+ */
+export function subdivision(meter: string | undefined, grid: number | undefined): string | undefined {
+  return meter && grid ? slotNames(meter, grid).many : undefined;
+}
+
+/**
+ * The figures of an exercise in a list.
+ *
+ * @example exerciseFigures({ meter: '4/4', grid: 4, tempo: { from: 50, to: 90 } }) // ['4/4, sixteenths', '50 to 90']
+ */
+export function exerciseFigures(exercise: {
+  meter?: string | undefined;
+  grid?: number | undefined;
+  tempo: Tempo;
+}): string[] {
+  const { meter, grid, tempo } = exercise;
+  const bar = [meter, subdivision(meter, grid)].filter(Boolean).join(', ');
+  return [bar, `${tempo.from} to ${tempo.to}`].filter(Boolean);
+}

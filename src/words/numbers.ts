@@ -1,4 +1,5 @@
-import { slotNames, type SlotNames } from '../core/time/slot-names.ts';
+/** Numbers as they are said and written, and what is counted. */
+import { type SlotNames, slotNames } from '../core/time/slot-names.ts';
 import type { Grid, MeterText } from '../core/time/units.ts';
 
 const WORDS =
@@ -10,13 +11,6 @@ const WORDS =
  * numberWord(4) // → 'four'
  */
 export const numberWord = (n: number): string => WORDS[n] ?? String(n);
-
-/**
- * A sentence from its beginning in lower case.
- *
- * @example capital('too late.') // 'Too late.'
- */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /**
  * A name that is a number stands in quotation marks, so that nobody counts by it.
@@ -36,3 +30,33 @@ export function slotWords(meter: MeterText, grid: Grid): SlotNames {
   const names = slotNames(meter, grid);
   return TUPLETS.has(names.one) ? { one: 'partial', many: 'partials' } : names;
 }
+
+const SMALL =
+  'nothing one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+    ' ',
+  );
+
+const TENS = 'x x twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+
+/**
+ * A whole number as it is said, up to ninety-nine; above that in figures.
+ *
+ * @example spell(32) // 'thirty-two'
+ */
+export function spell(n: number): string {
+  if (n < 20) return SMALL[n] ?? figures(n);
+  if (n > 99) return figures(n);
+  const ones = n % 10;
+  return ones ? `${TENS[(n - ones) / 10]}-${SMALL[ones]}` : TENS[n / 10];
+}
+
+/**
+ * How often.
+ *
+ * @example oftenSays(5) // 'five times'
+ */
+export const oftenSays = (n: number): string => ['not at all', 'once', 'twice'][n] ?? `${spell(n)} times`;
+
+/** A number with its thousands apart, and no more than `decimals` after the point. */
+export const figures = (n: number | bigint, decimals = 0): string =>
+  Intl.NumberFormat('en', { maximumFractionDigits: decimals }).format(n);

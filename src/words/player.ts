@@ -1,5 +1,5 @@
 /** What a player says: the labels of its controls and the sentences about its state. */
-import { sayBars } from './labels.ts';
+import { sayBars } from './grammar.ts';
 
 /** What becomes of the sound, and why; states and reasons are the sound's own. */
 export interface SoundStatus {

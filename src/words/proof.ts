@@ -1,4 +1,4 @@
-import { sayBar, sayBars } from './labels.ts';
+import { sayBar, sayBars } from './grammar.ts';
 
 /** The claims of the site, each with what it was checked against; the tests of a claim are named by `claimOf`. */
 

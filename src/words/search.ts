@@ -1,5 +1,36 @@
 /** What the search says: what was found, where, and what to try where nothing was. */
-import { KINDS, sayBar } from './labels.ts';
+import { sayBar } from './grammar.ts';
+
+/** What search can be narrowed to; the keys are the values the pages carry. */
+export const KINDS = {
+  lesson: 'Lessons',
+  exercise: 'Exercises',
+  rudiment: 'Rudiments',
+  term: 'Words',
+  page: 'Other pages',
+} as const;
+
+/** One of the kinds of page that search knows. */
+export type Kind = keyof typeof KINDS;
+
+/** What a page is found as, and what a search can be narrowed to. */
+export interface FoundAs {
+  kind: Kind;
+  part?: number | undefined;
+  grid?: number | undefined;
+  rudiment?: readonly string[];
+}
+
+/**
+ * The filters of a page, each with one value; a page about several rudiments has as many.
+ *
+ * @example filtersOf({ kind: 'lesson', part: 6 }) // [['kind', 'lesson'], ['part', '6']]
+ */
+export function filtersOf(found: FoundAs): [filter: string, value: string][] {
+  return Object.entries(found).flatMap(([filter, value]) =>
+    [value ?? []].flat().map((one): [string, string] => [filter, String(one)]),
+  );
+}
 
 /** What a result is. */
 export const FOUND_AS: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 /** What is said about sheets of exercises, made for paper. */
-import { inSentence } from './labels.ts';
+import { inSentence } from './grammar.ts';
 
 /** Title, description and idea of the page. */
 export const SHEET_PAGE = {

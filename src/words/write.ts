@@ -1,5 +1,5 @@
 /** What the page for authors says. Its reader knows Markdown, or learns it here, and has never seen code. */
-import { sayBar } from './labels.ts';
+import { sayBar } from './grammar.ts';
 
 /** Labels beside fields and words. */
 export const WRITE_LABELS = {

@@ -134,7 +134,7 @@ const SOUND: [name: string, path: string, text: string][] = [
   [
     'a script element of .astro',
     'components/page/Planted.astro',
-    "<p>Planted</p>\n<script>\n  import { LABELS } from '../../src/words/index.ts';\n  document.title = String(LABELS);\n</script>\n",
+    "<p>Planted</p>\n<script>\n  import { LABELS } from '../../src/words/pages.ts';\n  document.title = String(LABELS);\n</script>\n",
   ],
 ];
 

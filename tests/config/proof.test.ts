@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { CLAIMS, claimOf } from '../../src/words/proof.ts';
+import { claimOf, CLAIMS } from '../../src/words/proof.ts';
 
 const TESTS = new URL('..', import.meta.url).pathname;
 const files = readdirSync(TESTS, { recursive: true, encoding: 'utf8' })

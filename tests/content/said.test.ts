@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { said } from '../../src/catalogue/said.ts';
 import { beatsApart } from '../../src/curriculum/index.ts';
-import { countsApart, sayBar } from '../../src/words/index.ts';
+import { sayBar } from '../../src/words/grammar.ts';
+import { countsApart } from '../../src/words/lessons.ts';
 
 test('sentences of the content say the school’s word; ids, stickings and addresses stay', () => {
   const exercise = {

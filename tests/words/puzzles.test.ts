@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gradePuzzle, PUZZLE_KINDS, solutionOf, type Answer, type Puzzle } from '../../src/core/index.ts';
-import { answerSays, cardSays, PUZZLE_WORDS } from '../../src/words/index.ts';
+import { answerSays, cardSays, PUZZLE_WORDS } from '../../src/words/puzzle/index.ts';
 import type { PuzzleWords } from '../../src/words/puzzle/say.ts';
 import { everyPuzzle } from '../core/puzzle/seeds.ts';
 

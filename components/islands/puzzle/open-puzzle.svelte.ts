@@ -14,7 +14,7 @@ import {
   type SlotIndex,
 } from '../../../src/core/index.ts';
 import { openPuzzles, type PuzzleRecord } from '../../../src/storage/index.ts';
-import { capital } from '../../../src/words/numbers.ts';
+import { capital } from '../../../src/words/grammar.ts';
 import { PUZZLE_LABELS as labels } from '../../../src/words/puzzle/page.ts';
 import type { NameOf, PuzzleWords } from '../../../src/words/puzzle/say.ts';
 

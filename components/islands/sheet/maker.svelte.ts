@@ -1,6 +1,6 @@
 /** What a sheet knows and does: what is on it, how it stands in the address, the notation it has fetched. */
 import { SvelteMap } from 'svelte/reactivity';
-import { onSite } from '../../../src/words/addresses.ts';
+import { onSite } from '../../../src/words/site.ts';
 import {
   LONGEST_ADDRESS,
   LONGEST_TITLE,

@@ -1,7 +1,7 @@
 /** What is said of the puzzles that are answered by cells, and while cells are placed. */
 import { slotsIn, type CellsHint, type CellsPuzzle, type CellsWrong, type PuzzleCell } from '../../core/index.ts';
-import { inSentence } from '../labels.ts';
-import { capital, numberWord, quoted, slotWords } from '../numbers.ts';
+import { capital, inSentence } from '../grammar.ts';
+import { numberWord, quoted, slotWords } from '../numbers.ts';
 import { BAR_WORD } from '../site.ts';
 import {
   barsSay,

@@ -1,5 +1,6 @@
 /** What the pages of puzzles say around a puzzle. */
-import { capital, numberWord } from '../numbers.ts';
+import { capital } from '../grammar.ts';
+import { numberWord } from '../numbers.ts';
 import { BAR_WORD } from '../site.ts';
 
 /** What the pages of puzzles say. */

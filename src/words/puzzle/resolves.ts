@@ -1,6 +1,7 @@
 import type { ResolvesPuzzle, ResolvesWrong } from '../../core/index.ts';
 import type { record } from '../../core/puzzle/kinds/resolves.ts';
-import { capital, numberWord } from '../numbers.ts';
+import { capital } from '../grammar.ts';
+import { numberWord } from '../numbers.ts';
 import { BAR_WORD } from '../site.ts';
 import { barsSay, slotsSay, theCell, times, tupletsSay, type NameOf, type WordsFor } from './say.ts';
 

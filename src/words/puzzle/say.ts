@@ -1,8 +1,9 @@
 /** What the words of all kinds of puzzle share. */
 import { saySlot, type PuzzleBase, type PuzzleCell, type PuzzleKindRecord, type SlotIndex } from '../../core/index.ts';
-import { capital, numberWord, quoted, slotWords } from '../numbers.ts';
-import { slotNames } from '../../core/time/slot-names.ts';
+import { capital } from '../grammar.ts';
+import { numberWord, quoted, slotWords } from '../numbers.ts';
 import { BAR_WORD, COUNTING } from '../site.ts';
+import { slotNames } from '../../core/time/slot-names.ts';
 
 /** A cell's name by its id, as the school says it. */
 export type NameOf = (cell: string) => string;

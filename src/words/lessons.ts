@@ -1,7 +1,54 @@
-/** What a question says to an answer: never more than a nudge until it is right. */
+/** What stands around and in a lesson: its place, its questions, its pictures and films, how far a player is. */
+import { sayBar, sayBars } from './grammar.ts';
+
+/**
+ * Where a lesson stands.
+ *
+ * @example lessonPlace(1, 5) // 'Lesson 1 of 5'
+ */
+export function lessonPlace(place: number, of: number): string {
+  return `Lesson ${place} of ${of}`;
+}
+
+/**
+ * What a lesson says where the school counts in other syllables than its text, beat by beat; nothing where it counts in
+ * the same.
+ *
+ * @example countsApart([{ text: '1 e & a', notes: '1 ta te ta' }]) // 'This text counts 1 e & a where the notes have 1 ta te ta.'
+ */
+export function countsApart(beats: readonly { text: string; notes: string }[]): string | undefined {
+  const said = beats.map(({ text, notes }, at) => `${text} where ${at ? 'they' : 'the notes'} have ${notes}`);
+  const [last, ...before] = said.toReversed();
+  return last && `This text counts ${[...before.toReversed(), before.length ? `and ${last}` : last].join(', ')}.`;
+}
+
+/**
+ * A part's number.
+ *
+ * @example partNumber(7) // 'Part 7'
+ */
+export const partNumber = (number: number): string => `Part ${number}`;
+
+/**
+ * How many lessons there are.
+ *
+ * @example lessonCount(5) // '5 lessons'
+ */
+export function lessonCount(count: number): string {
+  return count === 1 ? 'one lesson' : `${count} lessons`;
+}
+
+/**
+ * A part's number and title.
+ *
+ * @example partName({ number: 6, title: 'The flam drag' }) // 'Part 6 · The flam drag'
+ */
+export function partName(part: { number: number; title: string }): string {
+  return `Part ${part.number} · ${part.title}`;
+}
 
 /** What is said to a wrong answer, by the kind of question. */
-export const QUESTION_HINTS = {
+export const QUESTION_HINTS = sayBars({
   'hand-at': 'Put a finger on that count and read the letter above it.',
   'grace-at': 'Look at the small letter. It is never the hand of the big one.',
   'motion-at': 'Ask two things: is this stroke loud, and is the next one of the same hand loud?',
@@ -25,13 +72,13 @@ export const QUESTION_HINTS = {
   'cells-home': 'Count in cells and in bars, and stop at the first number that is in both rows.',
   'longer-gaps': 'Share out the slots until each gap has the same. What is left over goes round once more.',
   orders: 'Lay them out on paper and move one of them at a time.',
-} as const;
+} as const);
 
 /** What is said to a wrong answer where nothing is computed. */
-export const LOOK_AGAIN = 'Read the lesson once more from the last bar on, or play it.';
+export const LOOK_AGAIN = sayBar('Read the lesson once more from the last bar on, or play it.');
 
 /** What is said to an answer that shows what was thought. */
-export const MISS_SAYS = {
+export const MISS_SAYS = sayBars({
   'grace-note-hand': 'That hand plays the grace note. Who has the big letter?',
   'primary-hand': 'That hand has the big letter. The grace note is the small one before it.',
   'foot-not-hand': 'Something sounds there, but is it a hand?',
@@ -51,7 +98,7 @@ export const MISS_SAYS = {
   'end-not-counted': 'One is still missing. Say every count on the way aloud.',
   'start-right': 'It does begin at that height. Where does the stick have to be afterwards?',
   'end-right': 'It does end at that height. Where does it begin?',
-} as const;
+} as const);
 
 /**
  * What is said to a right answer.
@@ -76,3 +123,41 @@ export function wrongSays(given: string, right: string): string {
 
 /** What is said to an empty field. */
 export const NOTHING_GIVEN = 'Write a number or a word first.';
+
+/** What is said about pictures, films and things to listen to. */
+export const MEDIA_WORDS = {
+  listen: 'Listen to',
+  at: 'at',
+  film: 'A film on the page:',
+  captions: 'Captions',
+} as const;
+
+/** Labels and sentences. */
+export const PROGRESS_WORDS = {
+  canPlay: 'I can play this',
+  kept: 'Ticked off in the contents of the course. Press again to take it back.',
+  taken: 'Taken back.',
+  notKept: 'This browser keeps nothing for this site, so the tick is gone when you leave the page.',
+  done: 'done',
+  left: 'You were reading',
+  next: 'Next comes',
+  here: 'you were here',
+} as const;
+
+/**
+ * How many of some lessons are done.
+ *
+ * @example doneOf(3, 5) // '3 of 5 done'
+ */
+export function doneOf(done: number, of: number): string {
+  return done === of ? `all ${of} done` : `${done} of ${of} done`;
+}
+
+/**
+ * How many of all lessons are done, in a sentence.
+ *
+ * @example lessonsDone(12, 52) // '12 of 52 lessons done.'
+ */
+export function lessonsDone(done: number, of: number): string {
+  return done === of ? `All ${of} lessons done.` : `${done} of ${of} lessons done.`;
+}

@@ -1,5 +1,62 @@
-/** Whole sentences of the site's own pages; those that name a bar are passed through `sayBar`. */
-import { sayBars } from './labels.ts';
+/** What the pages of the site say, each by its name, and the labels that several of them share. */
+import { sayBars } from './grammar.ts';
+import { SITE_NAME } from './site.ts';
+
+/** Labels that hold for every school. */
+export const LABELS = {
+  skip: 'Skip to the page',
+  mainNav: 'Main',
+  course: 'Course',
+  exercises: 'Exercises',
+  rudiments: 'Rudiments',
+  barMath: 'Bar math',
+  puzzles: 'Puzzles',
+  glossary: 'Glossary',
+  search: 'Search',
+  privacy: 'Privacy',
+  license: 'License',
+  write: 'Write your own lesson',
+  proof: 'How we know',
+  searchSite: 'This site',
+  lessonNav: 'Lessons before and after this one',
+  previous: 'Before this',
+  next: 'After this',
+  arrowKeys: 'The arrow keys ← and → turn to the lesson before and after.',
+  inWords: 'In words',
+  aim: 'Tempo',
+  leads: 'Lead',
+  enough: 'Good enough',
+  madeOf: 'Made of',
+  sticking: 'Sticking',
+  meter: 'Meter',
+  subdivision: 'Subdivision',
+  rhythm: 'Rhythm',
+  related: 'Related rudiments',
+  sameHands: 'The same hands',
+  accents: 'Accents',
+  length: 'Length',
+  exercise: 'Exercise',
+  seeAlso: 'See also',
+  alsoCalled: 'Also',
+  practised: 'Lessons and exercises with it',
+  alsoIn: 'Also in',
+  check: 'Check',
+  yourNumber: 'Your answer, a number',
+  yourAnswer: 'Your answer',
+  showAnswer: 'Show the answer',
+  readMore: 'More, with sources',
+  hearingCaution: 'Your ears',
+  wristsCaution: 'Your wrists',
+} as const;
+
+/**
+ * The title of a page as a browser tab shows it.
+ *
+ * @example pageTitle('The flam drag') // 'The flam drag · Drum course'
+ */
+export function pageTitle(title: string): string {
+  return title === SITE_NAME ? SITE_NAME : `${title} · ${SITE_NAME}`;
+}
 
 /** The sentences of one page: its title for the tab, what it is about, and what it says. */
 export interface PageWords {
@@ -77,3 +134,9 @@ export const PAGES = {
   hearing: sayBars(HEARING),
   lost: sayBars(LOST),
 };
+
+/** On the page of something that the school has taken out of its lists. */
+export const NOT_LISTED = {
+  lesson: 'Not part of the course here; the page stays for those who have its address',
+  exercise: 'Not among the exercises here; the page stays for those who have its address',
+} as const;
