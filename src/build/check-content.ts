@@ -9,6 +9,7 @@ import { checkMedia } from './content/check-media.ts';
 import { checkReferences } from './content/check-references.ts';
 import { checkRepeats } from './content/check-repeats.ts';
 import { checkSite } from './content/check-site.ts';
+import { checkSlips } from './content/check-slips.ts';
 import { checkSpokenParts } from './content/check-spoken.ts';
 import { checkTempos } from './content/check-tempos.ts';
 import { checkUnused } from './content/check-unused.ts';
@@ -44,6 +45,7 @@ export function lookAtContent(root: string): Checked {
   checkRepeats(library);
   checkTempos(library);
   checkUnused(library);
+  checkSlips(library, root);
   return {
     faults: sortFaults([...library.faults, ...missingFiles(library)]),
     warnings: sortFaults(library.warnings),

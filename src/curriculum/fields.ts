@@ -49,6 +49,14 @@ const METER_SAYS = 'a meter like 4/4, 6/8 or 2+2+3/8';
 /** A meter as it is written; what it means is core's to say. */
 export const meter = () => z.string({ error: METER_SAYS }).regex(/^\d+(\+\d+)*\/\d+$/, { error: METER_SAYS });
 
+/** What a grid is in every meter, for those who write one. */
+export const GRID_SAYS =
+  'slots a beat. Over 4, the beat is a quarter: 2 eighths, 3 triplets, 4 sixteenths. In 6/8, 9/8 and 12/8 it is a dotted quarter: 3 eighths, 6 sixteenths. In other meters over 8 it is an eighth: 1 eighths, 2 sixteenths';
+
+/** What a tempo counts, for those who write one. */
+export const TEMPO_SAYS =
+  'beats a minute: where to begin, where to arrive. In 6/8, 9/8 and 12/8 dotted quarters, in every other meter quarters';
+
 /** Slots a beat. */
 export const grid = () => whole(1, 8, 'slots a beat');
 

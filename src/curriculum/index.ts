@@ -1,6 +1,6 @@
 /** What a course is made of: the shape of every file, the words of a lesson, the order, the questions. */
 export { cellSchema, type CellData } from './cell.ts';
-export { darkWarm } from './colors.ts';
+export { contrast, darkWarm, PAPER } from './colors.ts';
 export { courseSchema, type CourseData } from './course.ts';
 export { exerciseSchema, type ExerciseData } from './exercise.ts';
 export { cellIds, ID_PATTERN, ID_SAYS, LEADS, TEMPO_LIMITS, type LeadName, type StaffName } from './fields.ts';

@@ -1,5 +1,5 @@
 import { z } from 'astro/zod';
-import { grid, id, ids, line, meter, tempo, whole } from './fields.ts';
+import { grid, GRID_SAYS, id, ids, line, meter, tempo, TEMPO_SAYS, whole } from './fields.ts';
 
 const LISTEN_SAYS = 'a list of things to listen to, like [{ title: The march on our shelf, at: 1:24 }]';
 const MARK_SAYS = 'a time like 1:24 or 1:02:30';
@@ -31,9 +31,9 @@ export const lessonSchema = z.strictObject({
   title: line('a short title', 80).describe('its title'),
   idea: line('the one idea of the lesson, in a sentence', 240).describe('the one idea, in a sentence'),
   meter: meter().describe('the meter it is in'),
-  grid: grid().describe('slots a beat: 2 eighths, 3 triplets, 4 sixteenths'),
+  grid: grid().describe(GRID_SAYS),
   level: whole(1, 3, 'how hard it is').describe('1 for beginners, 3 for the far end'),
-  tempo: tempo().describe('beats a minute: where to begin, where to arrive'),
+  tempo: tempo().describe(TEMPO_SAYS),
   rudiments: ids('rudiments').describe('rudiments it has to do with, by their ids'),
   terms: ids('terms of the glossary').describe('words of the glossary it uses, by their ids'),
   listen: z

@@ -1,6 +1,17 @@
 import { z } from 'astro/zod';
 import { countSystem, id, ID_PATTERN, ID_SAYS, ids, line, oneOf, whole } from './fields.ts';
 
+const LANGUAGES = new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' });
+
+/** Whether this names a language that is known by its code. */
+function isLanguage(code: string): boolean {
+  try {
+    return /^[a-z]{2,3}(-|$)/.test(code) && LANGUAGES.of(code) !== undefined;
+  } catch {
+    return false;
+  }
+}
+
 const colour = () =>
   z.string({ error: 'a colour like "#a8481c"' }).regex(/^#[0-9a-f]{6}$/i, { error: 'a colour like "#a8481c"' });
 
@@ -68,7 +79,7 @@ export const siteSchema = z.strictObject({
   /** Language of the course text: `en`, `en-GB`. */
   language: z
     .string({ error: 'a language like en or en-GB' })
-    .regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, { error: 'a language like en or en-GB' })
+    .refine(isLanguage, { error: 'a language that there is, like en or en-GB' })
     .default('en'),
   /** A line at the foot of the pages: whom to ask. */
   contact: line('a line that says whom to ask').default('Questions about a lesson? Ask your teacher.'),

@@ -5,6 +5,7 @@ import {
   countsOrOff,
   countSystem,
   grid,
+  GRID_SAYS,
   id,
   ID_PATTERN,
   LEADS,
@@ -41,7 +42,7 @@ export const barAttributes = z
     sticking: sticking().optional().describe('the sticking text'),
     cells: cellList().optional().describe('or ids of cells, in order'),
     meter: meter().optional().describe('left out only where the sticking begins with a head like [4/4:3]'),
-    grid: grid().optional().describe('slots a beat; left out only where the sticking begins with a head'),
+    grid: grid().optional().describe(`${GRID_SAYS}. Left out only where the sticking begins with a head`),
     name: line('a short name', 40).optional().describe('stands over the bracket of each cell of the sticking'),
     lead: oneOf(LEADS).optional().describe('which hand leads; right is as written'),
     pickup: pickup().optional().describe('how many slots stand before bar 1'),
@@ -102,7 +103,7 @@ export const puzzleAttributes = z.strictObject({
 /** `<Counts>`: the syllables of a bar. */
 export const countsAttributes = z.strictObject({
   meter: meter().describe('the meter'),
-  grid: grid().describe('slots a beat'),
+  grid: grid().describe(GRID_SAYS),
   system: countSystem().optional().describe("the counting system; the site's own when left out"),
 });
 

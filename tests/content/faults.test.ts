@@ -38,6 +38,17 @@ test.each(PLANTED)('$name is found, with its place', ({ changes, at, says, hint 
   if (hint) expect(found.map((fault) => fault.hint ?? '').join('\n')).toMatch(hint);
 });
 
+test('one slip is told once: a file that cannot be read has no other faults, and nothing that depends on it has any', () => {
+  const broken = (from: string, to: string, path = LESSON) =>
+    faultsOf({ [path]: (GOOD[path] as string).replace(from, to) });
+  expect(broken('title: First', 'title: [First')).toHaveLength(1);
+  expect(broken('Some text.', '<Caution about="wrists">')).toHaveLength(1);
+  expect(broken('title: Slow', 'title: "Slow\nother: [a, b]\nmore: {a: b', EXERCISE)).toHaveLength(1);
+  expect(broken('[flam-drag, flam-drag,', '[flam-drag, flam-drag,, ', EXERCISE)).toHaveLength(1);
+  expect(faultsOf({ 'content/cells/flam-drag.yaml': 'name: "x\nsticking: R\n' })).toHaveLength(1);
+  expect(faultsOf({ 'content/course.yaml': 'parts: [x\n' })).toHaveLength(1);
+});
+
 test('a good tree has no fault', () => {
   expect(faultsOf()).toEqual([]);
 });

@@ -1,6 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { lookAtContent } from '../../src/build/check-content.ts';
-import { siteSchema } from '../../src/curriculum/index.ts';
+import { contrast, siteSchema } from '../../src/curriculum/index.ts';
 import { BAR, EXERCISE, faultsOf, GOOD, lesson, LESSON, planted, QUESTION, type Tree } from './plant.ts';
 
 const SITE = 'content/site.yaml';
@@ -76,17 +76,48 @@ test('a goal that hands do not reach is told, and refuses nothing', () => {
   expect(warningsOf({}).join('\n')).not.toContain('ms between');
 });
 
-test('what no lesson shows is told in one line a kind', () => {
-  const unused = {
-    'content/cells/extra.yaml': 'name: extra\nsticking: R L\n',
-    [LESSON]: lesson(`${BAR}\n\n${QUESTION}`),
-  };
-  expect(warningsOf(unused)).toEqual(
-    expect.arrayContaining([
-      'content/cells:1 2 of the cells stand in no exercise and no lesson:',
-      'content/exercises:1 1 of the exercises stands in no lesson:',
-    ]),
-  );
+test('an exercise of the school’s own that no lesson shows is told, ours are not', () => {
+  const unused = { [LESSON]: lesson(`${BAR}\n\n${QUESTION}`) };
+  expect(warningsOf(unused)).toContain('content/exercises:1 1 of the exercises is in no lesson:');
+  const ours = { ...unused, [EXERCISE]: (GOOD[EXERCISE] as string).replace('tags: [flams]', 'tags: [first]') };
+  expect(warningsOf(ours)).toEqual([]);
+});
+
+test('contrast is that of WCAG 2.2: 21 for black on white, 4.54 for the lightest gray that passes (common practice)', () => {
+  expect(contrast('#000000', '#ffffff')).toBe(21);
+  expect(contrast('#ffffff', '#767676')).toBeCloseTo(4.54, 2);
+});
+
+describe('slips that hurt no build', () => {
+  const front = (from: string, to: string): Tree => ({ [LESSON]: (GOOD[LESSON] as string).replace(from, to) });
+  it.each([
+    ['a # in a title', front('title: First', 'title: Our groove #1'), `${LESSON}:5 "#1" is taken as a remark`],
+    ['the template’s idea', front('One idea.', 'Say here, in one sentence.'), `${LESSON}:6 this is still the text`],
+    ['the template’s text', front('Some text.', 'Say here what it is.'), `${LESSON}:15 this is still the text`],
+    ['a pale color', site('colours: { warm: "#f0c0a0" }'), `${SITE}:7 #f0c0a0 on light paper has a contrast of`],
+    [
+      'a color too dark for dark paper',
+      site('colours: { warm: "#a8431a", warmDark: "#5a2410" }'),
+      `${SITE}:7 #5a2410 on dark paper has a contrast of`,
+    ],
+    [
+      'a large picture',
+      { 'content/lessons/01-one/01-first/hands.png': new Uint8Array(1_200_001) },
+      'content/lessons/01-one/01-first/hands.png:1 this picture has 1.2 MB',
+    ],
+  ])('%s is told', (_, changes, says) => {
+    expect(faultsOf(changes)).toEqual([]);
+    expect(warningsOf(changes).join('\n')).toContain(says);
+  });
+
+  it('are not seen where there are none: a remark behind a number, a # in quotes, the colors the site comes with', () => {
+    const fine = {
+      ...site('colours: { warm: "#a8431a", warmDark: "#f0936a" }'),
+      ...front('title: First', 'title: "Our groove #1"'),
+      [EXERCISE]: (GOOD[EXERCISE] as string).replace('grid: 3', 'grid: 3 # triplets'),
+    };
+    expect(warningsOf(fine)).toEqual([]);
+  });
 });
 
 test('the same bar led by the other hand is another exercise', () => {

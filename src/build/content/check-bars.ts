@@ -1,4 +1,4 @@
-import { faultText, parseSticking, type PhraseFault } from '../../core/index.ts';
+import { faultText, isGrid, parseSticking, readMeter, slotNames, slotsOf, type PhraseFault } from '../../core/index.ts';
 import {
   barRequest,
   layBar,
@@ -73,7 +73,7 @@ const isSound = (library: Library, id: string) => {
 };
 
 function sayBarFault(fault: PhraseFault, spec: BarSpec, cellOf: CellLookup): { message: string; hint?: string } {
-  if (fault.cell === undefined) return { message: fault.message, hint: barHint(spec) };
+  if (fault.cell === undefined) return { message: tooMany(fault, spec) ?? fault.message, hint: barHint(spec) };
   const { text } = barRequest(spec, cellOf).cells[fault.cell];
   return {
     message: faultText(text, fault),
@@ -81,11 +81,27 @@ function sayBarFault(fault: PhraseFault, spec: BarSpec, cellOf: CellLookup): { m
   };
 }
 
+const isRuled = (bar: BarSpec): bar is BarSpec & { meter: string; grid: number } =>
+  bar.meter !== undefined && readMeter(bar.meter).ok && isGrid(bar.grid);
+
+/** Where whole bars are full and little is left over, it is too much that was written, not too little. */
+function tooMany({ at }: PhraseFault, bar: BarSpec): string | undefined {
+  if (!isRuled(bar) || (!bar.cells && bar.sticking?.includes('['))) return undefined;
+  const { meter, grid, pickup = 0 } = bar;
+  const slots = slotsOf(meter, grid);
+  const [full, over] = [Math.floor((at - pickup) / slots), (at - pickup) % slots];
+  if (full < 1 || over < 1 || over > slots / 2) return undefined;
+  const { one, many } = slotNames(meter, grid);
+  const bars = full === 1 ? 'the bar is full' : `${full} bars are full`;
+  return `${over} ${over === 1 ? one : many} too many: ${bars} after ${full * slots}, and here are ${at - pickup}`;
+}
+
 /** A sum is easier to find wrong with its parts beside it. */
-function barHint({ cells, meter, grid }: BarSpec): string | undefined {
-  return meter && grid
-    ? `${cells ? `${cells.length} cells` : 'the sticking'} in ${meter} with ${grid} slots a beat`
-    : undefined;
+function barHint(bar: BarSpec): string | undefined {
+  if (!isRuled(bar)) return undefined;
+  const { cells, meter, grid } = bar;
+  const { many } = slotNames(meter, grid);
+  return `${cells ? `${cells.length} cells` : 'the sticking'} in ${meter} with grid ${grid}: ${many}, ${slotsOf(meter, grid)} a bar`;
 }
 
 function barPlace(fault: PhraseFault, spec: BarSpec, site: BarSite): Place {

@@ -1,32 +1,25 @@
-import { ADDRESSES, cellIds } from '../../curriculum/index.ts';
+import { ADDRESSES } from '../../curriculum/index.ts';
 import type { Library } from './library.ts';
 
-/** Cells and exercises that no lesson shows. Somebody may still mean to use them: they are told, and nothing is refused. */
+/**
+ * Exercises of the school's own that no lesson shows; ours are also there for practice beside their lesson, which their
+ * first tag names. Somebody may still mean to use them: they are told, and nothing is refused. Cells are offered in bar
+ * math, whether a bar uses them or not.
+ */
 export function checkUnused(library: Library): void {
-  const cells = usedCells(library);
-  const exercises = usedExercises(library);
-  warnOf(library, 'cells', 'in no exercise and no lesson', (id) => cells.has(id));
-  warnOf(library, 'exercises', 'in no lesson', (id) => exercises.has(id));
-}
-
-/** One line for all of a kind: a list is read, thirty faults are not. */
-function warnOf(library: Library, kind: 'cells' | 'exercises', where: string, used: (id: string) => boolean): void {
-  const unused = [...library[kind].keys()].filter((id) => !used(id));
+  const used = usedExercises(library);
+  const ours = new Set(library.course?.data?.lessons);
+  const unused = [...library.exercises].flatMap(([id, { data }]) =>
+    used.has(id) || ours.has(data?.tags[0] ?? '') ? [] : [id],
+  );
   if (unused.length)
     library.warnings.push({
-      file: `content/${kind}`,
+      file: 'content/exercises',
       line: 1,
       column: 1,
-      message: `${unused.length} of the ${kind} ${unused.length === 1 ? 'stands' : 'stand'} ${where}:`,
+      message: `${unused.length} of the exercises ${unused.length === 1 ? 'is' : 'are'} in no lesson:`,
       hint: unused.join(', '),
     });
-}
-
-function usedCells(library: Library): Set<string> {
-  return new Set([
-    ...[...library.exercises.values()].flatMap(({ data }) => data?.cells ?? []),
-    ...attributes(library, 'Bar', 'cells').flatMap(cellIds),
-  ]);
 }
 
 /** Shown in a lesson or linked from one. */

@@ -48,10 +48,15 @@ export function readLesson(file: string, text: string): LessonFile {
   const lesson: LessonFile = { file, text, words: [], references: [], anchors: [], readable: false, faults: [] };
   const front = readFrontmatter(text);
   if (front.ok) lesson.frontmatter = front.yaml;
-  else lesson.faults.push(...front.faults.map((one) => ({ file, ...one })));
+  else lesson.faults.push({ file, ...front.fault });
   const read = readTree(text);
   if (!read.ok) {
-    fault(lesson, read, `the text cannot be read: ${read.message}`, SYNTAX_HINT);
+    fault(
+      lesson,
+      read,
+      `the text cannot be read: ${read.message}`,
+      CURLY.test(lineAt(text, read.line)) ? CURLY_HINT : SYNTAX_HINT,
+    );
     return lesson;
   }
   lesson.readable = true;
@@ -59,6 +64,11 @@ export function readLesson(file: string, text: string): LessonFile {
   lesson.anchors = headingAnchors(read.tree);
   return lesson;
 }
+
+/** Quotes as a word processor sets them. */
+const CURLY = /[“”„‘’]/;
+const CURLY_HINT = 'these are curly quotes; type straight ones: sticking="R L R L"';
+const lineAt = (text: string, line: number): string => text.split('\n')[line - 1] ?? '';
 
 const SYNTAX_HINT =
   'every tag is closed; { and < in the text are written \\{ and \\<, and a sticking in the text stands between `backticks`';

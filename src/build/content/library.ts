@@ -150,7 +150,7 @@ function readEntry<T>(
   }
   const parsed = readYaml(read.text);
   if (!parsed.ok) {
-    library.faults.push(...parsed.faults.map((fault) => ({ file, ...fault })));
+    library.faults.push({ file, ...parsed.fault });
     return entry;
   }
   return { ...entry, yaml: parsed.yaml, data: judgeYaml(library, file, parsed.yaml, schema, what) };
@@ -165,9 +165,18 @@ function judgeYaml<T>(
 ): T | undefined {
   const judged = judge(schema, yaml.value, what);
   if (judged.ok) return judged.data;
-  for (const { path, atKey, message, hint } of judged.said)
-    library.faults.push({ file, ...yaml.placeOf(path, atKey), message, hint });
+  for (const { path, atKey, message, hint } of judged.said) {
+    const place = yaml.placeOf(path, atKey);
+    library.faults.push({ file, ...place, message, hint: hint ?? lineHint(yaml.lineAt(place.line)) });
+  }
   return undefined;
+}
+
+/** What a line of YAML may have been meant to say: a # begins a remark, and curly quotes are letters. */
+function lineHint(line: string): string | undefined {
+  const color = /^\s*([\w-]+):\s*(#[0-9a-f]{3,8})\s*$/i.exec(line);
+  if (color) return `after a # nothing is read; put the color in quotes: ${color[1]}: "${color[2]}"`;
+  return /:\s*[“”„‘’]/.test(line) ? 'these are curly quotes; type straight ones: "' : undefined;
 }
 
 function shelveLesson(library: Library, found: FoundFile): void {

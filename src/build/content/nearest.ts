@@ -30,11 +30,31 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   return ranked[0] && ranked[0].steps <= limit ? ranked[0].name : undefined;
 }
 
-/** A hint for a name that is not known: the nearest one, or the first few there are. */
+/** Shorter words are part of too many names. */
+const SHORTEST_PART = 3;
+
+/** Names that have all the parts of a word, between hyphens, or whose parts the word has. */
+function kin(word: string, names: readonly string[]): string[] {
+  const partsOf = (name: string) =>
+    name
+      .toLowerCase()
+      .split('-')
+      .filter((part) => part !== '');
+  const has = (all: readonly string[], some: readonly string[]) => some.every((part) => all.includes(part));
+  const own = partsOf(word);
+  if (word.length < SHORTEST_PART) return [];
+  return names.filter(
+    (name) => has(partsOf(name), own) || has(own, partsOf(name)) || name.includes(word.toLowerCase()),
+  );
+}
+
+/** A hint for a name that is not known: the nearest one, those that share its parts, or the first few there are. */
 export function knownHint(word: string, known: Iterable<string>): string {
   const names = [...known];
   const near = nearest(word, names);
   if (near) return `did you mean "${near}"?`;
+  const alike = kin(word, names).sort().slice(0, 3);
+  if (alike.length) return `did you mean ${alike.map((name) => `"${name}"`).join(' or ')}?`;
   if (names.length === 0) return 'there are none yet';
   const few = [...names].sort().slice(0, 12);
   return `there are: ${few.join(', ')}${few.length < names.length ? ', …' : ''}`;

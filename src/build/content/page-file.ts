@@ -20,7 +20,7 @@ export function readPage(file: string, text: string): PageFile {
   const page: PageFile = { file, references: [], anchors: [], faults: [] };
   const read = readFrontmatter(text);
   if (read.ok) page.frontmatter = read.yaml;
-  else page.faults.push(...read.faults.map((fault) => ({ file, ...fault })));
+  else page.faults.push({ file, ...read.fault });
   const tree = readMarkdown(text);
   walk(tree, (node) => readNode(page, node));
   page.anchors = headingAnchors(tree);

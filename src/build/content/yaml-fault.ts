@@ -10,15 +10,14 @@ export interface YamlFault extends Place {
 type Told = Omit<YamlFault, 'column'> & { column?: number };
 
 /**
- * What a reader of YAML refuses, told to a teacher: one fault a line, for one slip makes several errors. `lineOffset` is
- * the number of lines before the text in its file.
+ * What a reader of YAML refuses, told to a teacher: the first error alone, for one slip makes several, also on lines that
+ * are right. `lineOffset` is the number of lines before the text in its file.
  */
-export function yamlFaults(text: string, errors: readonly YAMLError[], lineOffset = 0): YamlFault[] {
+export function firstYamlFault(text: string, errors: readonly YAMLError[], lineOffset = 0): YamlFault {
   const lines = text.split(/\r?\n/);
-  const faults = errors.map((error) => yamlFault(lines, error, placeIn(text, error.pos[0])));
-  return faults
-    .filter(({ line }, index) => faults.findIndex((other) => other.line === line) === index)
-    .map((fault) => ({ ...fault, line: fault.line + lineOffset }));
+  const [error] = [...errors].sort((a, b) => a.pos[0] - b.pos[0]);
+  const fault = yamlFault(lines, error, placeIn(text, error.pos[0]));
+  return { ...fault, line: fault.line + lineOffset };
 }
 
 function placeIn(text: string, offset: number): Place {
@@ -101,6 +100,7 @@ function openQuote(lines: readonly string[]): Told | undefined {
 
 /** Sticking text begins with signs that mean something else to YAML. */
 function quoteHint(line: string): string | undefined {
-  const unquoted = /^\s*(-\s+)?([\w-]+:)\s+([^\s'"].*)$/.exec(line);
+  // A list or a group of fields in quotes would be a text.
+  const unquoted = /^\s*(-\s+)?([\w-]+:)\s+([^\s'"[{].*)$/.exec(line);
   return unquoted ? `put the text in quotes: ${unquoted[2]} "${unquoted[3].replaceAll('"', "'")}"` : undefined;
 }

@@ -10,7 +10,7 @@ import {
   type YAMLMap,
 } from 'yaml';
 import type { Place } from './content-fault.ts';
-import { yamlFaults, type YamlFault } from './yaml-fault.ts';
+import { firstYamlFault, type YamlFault } from './yaml-fault.ts';
 
 /** YAML as a value, with the places of its parts. */
 export interface YamlText {
@@ -19,13 +19,12 @@ export interface YamlText {
   placeOf: (path: readonly PropertyKey[], atKey?: boolean) => Place;
   /** Where in the text the content of a string begins, if it stands there as it is, on one line. */
   textStart: (path: readonly PropertyKey[]) => Place | undefined;
+  /** A line of the file, by its number in the file. */
+  lineAt: (line: number) => string;
 }
 
 /** Reads YAML; `lineOffset` is the number of lines before it in its file. */
-export function readYaml(
-  text: string,
-  lineOffset = 0,
-): { ok: true; yaml: YamlText } | { ok: false; faults: YamlFault[] } {
+export function readYaml(text: string, lineOffset = 0): { ok: true; yaml: YamlText } | { ok: false; fault: YamlFault } {
   const lines = new LineCounter();
   const place = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
@@ -34,16 +33,19 @@ export function readYaml(
   try {
     const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
     if (document.errors.length) {
-      return { ok: false, faults: yamlFaults(text, document.errors, lineOffset) };
+      return { ok: false, fault: firstYamlFault(text, document.errors, lineOffset) };
     }
-    return { ok: true, yaml: yamlText(document, text, place) };
+    return {
+      ok: true,
+      yaml: { ...yamlText(document, text, place), lineAt: (line) => text.split('\n')[line - 1 - lineOffset] ?? '' },
+    };
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
-    return { ok: false, faults: [{ ...place(0), message: `this is not YAML: ${message}` }] };
+    return { ok: false, fault: { ...place(0), message: `this is not YAML: ${message}` } };
   }
 }
 
-function yamlText(document: Document.Parsed, text: string, place: (offset: number) => Place): YamlText {
+function yamlText(document: Document.Parsed, text: string, place: (offset: number) => Place): Omit<YamlText, 'lineAt'> {
   const nodeAt = (path: readonly PropertyKey[]) => path.reduce<unknown>(childOf, document.contents);
   const startOf = (node: unknown) => (isNode(node) && node.range ? node.range[0] : undefined);
   const placeOf = (path: readonly PropertyKey[], atKey = false): Place => {

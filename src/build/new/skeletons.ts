@@ -20,9 +20,9 @@ order: ${order} # the place in the part
 title: ${said(title)}
 idea: Say here, in one sentence, the one idea of this lesson.
 meter: 4/4 # of most of its bars
-grid: 4 # slots a beat: 2 eighths, 3 triplets, 4 sixteenths
+grid: 4 # slots a beat: 2 eighths, 3 triplets, 4 sixteenths; in 6/8 3 eighths, in 7/8 1 eighths, 2 sixteenths
 level: 1 # 1 for beginners, 3 for the far end
-tempo: { from: 60, to: 90 } # beats a minute: where to begin, where to arrive
+tempo: { from: 60, to: 90 } # quarters a minute (dotted ones in 6/8, 9/8, 12/8): where to begin, where to arrive
 rudiments: [] # pages of rudiments this lesson has to do with, like [flam, flam-drag]
 terms: [] # words of the glossary, like [accent, lead-hand]
 ---
@@ -68,11 +68,11 @@ purpose: Say here, in one sentence, what it is for.
 # The letters fill the bar exactly: 4/4 with four slots a beat takes sixteen. Or name cells: cells: [rll, rll, ...]
 sticking: '${sticking}'
 meter: 4/4
-# Slots a beat: 2 eighths, 3 triplets, 4 sixteenths.
+# Slots a beat: 2 eighths, 3 triplets, 4 sixteenths; in 6/8 3 eighths, in 7/8 1 eighths, 2 sixteenths.
 grid: 4
 # Which hands may lead, the first one to begin with: right, left, alternating.
 leads: [right, left]
-# Beats a minute: where to begin, where to arrive.
+# Quarters a minute (dotted ones in 6/8, 9/8 and 12/8): where to begin, where to arrive.
 tempo: { from: 60, to: 90 }
 enough: when it goes round four times without a thought
 # Pages of rudiments it has to do with, like [flam, flam-drag].

@@ -13,7 +13,20 @@ export const BARS: Planted[] = [
     name: 'a bar that is long',
     changes: also('<Bar sticking="R L R L R" meter="4/4" grid={1} />'),
     at: here(6),
-    says: /bar 2: stops on 1/,
+    says: /1 quarter too many: the bar is full after 4, and here are 5/,
+    hint: /the sticking in 4\/4 with grid 1: quarters, 4 a bar/,
+  },
+  {
+    name: 'three bars and one eighth of 7/8',
+    changes: also('<Bar sticking="{R}7 {L}7 {R}7 L" meter="7/8" grid={1} />'),
+    at: here(6),
+    says: /1 eighth too many: 3 bars are full after 21, and here are 22/,
+  },
+  {
+    name: 'a third bar that is nearly full',
+    changes: also('<Bar sticking="{R}8 R R R" meter="4/4" grid={1} />'),
+    at: here(6),
+    says: /bar 3: stops on 3; beat 4 is empty: 3 of 4 quarters/,
   },
   {
     name: 'a sticking with a letter that is no stroke, with a caret under it',

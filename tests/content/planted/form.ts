@@ -35,6 +35,13 @@ export const FORM: Planted[] = [
     hint: /every tag is closed/,
   },
   {
+    name: 'curly quotes around an attribute',
+    changes: also('<Exercise id=“slow” />'),
+    at: here(14),
+    says: /cannot be read/,
+    hint: /curly quotes/,
+  },
+  {
     name: 'a sticking in plain text',
     changes: also('Play {>lR LL R}4 now.'),
     at: here(7),

@@ -1,6 +1,6 @@
 import { EXERCISE, GOOD, lesson, type Tree } from '../plant.ts';
 import { BAR, QUESTION } from '../plant.ts';
-import type { Planted } from './planted.ts';
+import { changed, type Planted } from './planted.ts';
 
 const SITE = 'content/site.yaml';
 /** The line of the good tree's settings after the last one. */
@@ -40,6 +40,26 @@ export const SITES: Planted[] = [
     at: at(20),
     says: /no part 7/,
     hint: /there are: 1; parts of your own are numbered from 20/,
+  },
+  {
+    name: 'an exercise by a part of its name',
+    changes: { ...site('hide: { exercises: [warm-slow] }') },
+    at: at(21),
+    says: /no exercise "warm-slow"/,
+    hint: /did you mean "slow"/,
+  },
+  {
+    name: 'a color without quotes',
+    changes: site('colours:\n  warm: #a8431a'),
+    at: at(9, NEXT + 1),
+    says: /"colours.warm" is null/,
+    hint: /put the color in quotes: warm: "#a8431a"/,
+  },
+  {
+    name: 'a language that does not exist',
+    changes: changed('content/site.yaml', 'language: en', 'language: qqx-nowhere'),
+    at: 'content/site.yaml:3:11',
+    says: /a language that there is/,
   },
   {
     name: 'something else that is hidden',
