@@ -26,8 +26,8 @@ class OutputPlayer implements Player {
   #state: PlayerState = 'stopped';
   #request?: PlayRequest | undefined;
   /** From a press to the end of what it began. */
-  #take?: AbortController | undefined;
-  /** What the take waits for, as the reason it would fail for. */
+  #attempt?: AbortController | undefined;
+  /** What the attempt waits for, as the reason it would fail for. */
   #waiting: PlayerReason = 'failed';
   /** The sequencer, from the moment it plays for this player. */
   #sequencer?: Sequencer | undefined;
@@ -45,17 +45,17 @@ class OutputPlayer implements Player {
     if (onAir.player !== this) onAir.player?.stop();
     onAir.player = this;
     this.#request = undefined;
-    const take = (this.#take = new AbortController());
+    const attempt = (this.#attempt = new AbortController());
     this.#waiting = 'no-output';
     this.#enter('opening');
-    this.#begin(request, take.signal).catch((error: unknown) => this.#fail(take, error));
+    this.#begin(request, attempt.signal).catch((error: unknown) => this.#fail(attempt, error));
   }
 
   change(request: PlayRequest): void {
-    const take = this.#take;
-    if (!take) return;
+    const attempt = this.#attempt;
+    if (!attempt) return;
     this.#request = request;
-    if (this.#sequencer) this.#follow(this.#sequencer, request).catch((error: unknown) => this.#fail(take, error));
+    if (this.#sequencer) this.#follow(this.#sequencer, request).catch((error: unknown) => this.#fail(attempt, error));
   }
 
   stop(): void {
@@ -154,8 +154,8 @@ class OutputPlayer implements Player {
       context.resume().catch(() => undefined);
   }
 
-  #fail(take: AbortController, error: unknown): void {
-    if (this.#take !== take) return;
+  #fail(attempt: AbortController, error: unknown): void {
+    if (this.#attempt !== attempt) return;
     if (error instanceof LoadError) this.#lose('loading');
     // What arrived and then broke did not fail to arrive.
     else this.#lose(this.#waiting === 'loading' ? 'failed' : this.#waiting);
@@ -168,7 +168,7 @@ class OutputPlayer implements Player {
   }
 
   #leave(state: PlayerState, reason?: PlayerReason): void {
-    if (this.#take) this.#output.rest();
+    if (this.#attempt) this.#output.rest();
     this.#release();
     if (onAir.player === this) onAir.player = undefined;
     this.#enter(state, reason);
@@ -176,9 +176,9 @@ class OutputPlayer implements Player {
 
   /** Ends what sounds and what was begun; a context whose clock stands still is of no more use. */
   #release(): void {
-    if (this.#take && this.#state === 'silent') this.#output.close();
-    this.#take?.abort();
-    this.#take = undefined;
+    if (this.#attempt && this.#state === 'silent') this.#output.close();
+    this.#attempt?.abort();
+    this.#attempt = undefined;
     this.#sequencer?.stop();
     this.#sequencer = undefined;
   }
