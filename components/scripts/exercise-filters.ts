@@ -70,7 +70,7 @@ export function filterExercises(page: Document): void {
 }
 
 const unknownIn = (form: HTMLFormElement, { unknown }: FiltersRead): string =>
-  unknown.length ? notAmong(unknown.map(({ name, value }) => ({ field: sayField(form, name), value }))) : '';
+  notAmong(unknown.map(({ name, value }) => ({ field: sayField(form, name), value })));
 
 /** The lines between form and list, and the buttons in them. */
 function saysOf(page: Document, form: HTMLFormElement) {

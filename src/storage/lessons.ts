@@ -31,9 +31,10 @@ export function openLessons(options?: StorageOptions): LessonStore {
     },
     done,
     setDone(id, wanted) {
-      const [before, ids] = [read('done') ?? [], done()];
+      const [before, ids] = [read('done'), done()];
       const others = ids.filter((other) => other !== id);
-      shelf.write({ done: wanted ? [...others, id] : others }, ids.length !== (before as unknown[]).length);
+      const isWhole = before === undefined || (Array.isArray(before) && before.length === ids.length);
+      shelf.write({ done: wanted ? [...others, id] : others }, !isWhole);
     },
     last,
     setLast: (id) => shelf.write({ last: id }, read('last') !== last()),

@@ -19,19 +19,22 @@ export type PuzzleRecord = Checked<typeof PUZZLE>;
 /** How many puzzles are remembered; the oldest go first. */
 export const MOST_PUZZLES = 500;
 
-/** Puzzles of which everything is known, the latest at the end. */
+/** Puzzles of which everything is known, each once, the latest at the end. */
 export function readPuzzles(value: unknown, report: Report): PuzzleRecord[] {
   if (value !== undefined && !Array.isArray(value)) report(['puzzles'], value);
   const all: unknown[] = Array.isArray(value) ? value : [];
-  const read = all.flatMap((one, index) => {
+  const latest = new Map<string, PuzzleRecord>();
+  all.forEach((one, index) => {
     const at = ['puzzles', String(index)];
     fitting(one, PUZZLE, at, report);
     const record = fitWhole(one, PUZZLE);
-    if (!record) report(at, one);
-    return record ?? [];
+    if (!record || latest.has(nameOf(record))) report(at, one);
+    if (record) latest.set(nameOf(record), record);
   });
-  return read.slice(-MOST_PUZZLES);
+  return [...latest.values()].slice(-MOST_PUZZLES);
 }
+
+const nameOf = ({ kind, seed }: PuzzleRecord): string => `${kind} ${seed}`;
 
 /** How puzzles went; every call works where nothing can be kept, for as long as the page is open. */
 export interface PuzzleStore {
@@ -61,7 +64,7 @@ export function openPuzzles(options?: StorageOptions): PuzzleStore {
     notePuzzle(record) {
       let unread = false;
       const kept = read(() => (unread = true));
-      const others = kept.filter(({ kind, seed }) => kind !== record.kind || seed !== record.seed);
+      const others = kept.filter((one) => nameOf(one) !== nameOf(record));
       shelf.write({ puzzles: [...others, record].slice(-MOST_PUZZLES) }, unread);
     },
     on: (listener) => shelf.on(listener),

@@ -143,12 +143,13 @@ export function withoutChoice(choice: string, count: number): string {
 const LONGEST = 30;
 
 /**
- * What an address asked for in vain.
+ * What an address asked for in vain; nothing where there is all of it.
  *
  * @example notAmong([{ field: 'Meter', value: '9/4' }])
  * // 'The address asks for meter “9/4”. That is not among the choices here and is left out.'
  */
 export function notAmong(asked: readonly { field: string; value: string }[]): string {
+  if (!asked.length) return '';
   const each = asked.map(({ field, value }) => `${field.toLowerCase()} “${cut(value)}”`);
   const rest =
     each.length === 1 ? 'That is not among the choices here and is' : 'They are not among the choices here and are';

@@ -35,6 +35,13 @@ test.describe('what is typed is found among the first three results:', () => {
   }
 });
 
+test('a filter that there is not is left out and said', async ({ page }) => {
+  await open(page, { q: 'flam', kind: 'song', grid: '99' });
+  await expect(status(page)).toContainText('“song” and subdivision “99”. They are not among the choices here');
+  await expect(status(page)).toContainText('result');
+  await expect(page).toHaveURL(/search\/\?q=flam$/);
+});
+
 test.describe('a sticking', () => {
   test('is found with the place where it stands', async ({ page }) => {
     await open(page, { q: '{lR LL R}5 K' });

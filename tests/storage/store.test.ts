@@ -146,6 +146,16 @@ describe('data that cannot be read', () => {
     ]);
   });
 
+  test.each(['""', 'null', '{}', '["a",""]'])(
+    'is set aside where it stands for the lessons that are done: %s',
+    (done) => {
+      const text = `{"version":1,"done":${done}}`;
+      const area = new FakeArea({ [KEY]: text });
+      lessons(area).setDone('l', true);
+      expect(everything(area).unread).toEqual([text]);
+    },
+  );
+
   test('in one part stays where it is while another part is written', () => {
     const area = new FakeArea({ [KEY]: '{"version":1,"site":{"swing":900},"later":{"a":1}}' });
     lessons(area).setLast('l');
