@@ -2,7 +2,7 @@ import { createServer, type Server } from 'node:http';
 import type { Page } from '@playwright/test';
 import { listen } from '../../src/build/static-server.ts';
 import { barriersOn } from './axe.ts';
-import { expect, test } from './site.ts';
+import { expect, SCHOOL_NAME, test } from './site.ts';
 
 const EMBED = 'embed/flam-drag-slow/';
 
@@ -35,7 +35,7 @@ test('an exercise stands alone: title, notation, player, and a way to the whole 
   await expect(page.getByRole('banner')).toHaveCount(0);
   await expect(page.getByRole('contentinfo')).toHaveCount(0);
   await expect(page.locator('meta[name=robots]')).toHaveAttribute('content', 'noindex');
-  const whole = page.getByRole('link', { name: 'The whole exercise at Pebblewick Music Room' });
+  const whole = page.getByRole('link', { name: `The whole exercise at ${SCHOOL_NAME}` });
   await expect(whole).toHaveAttribute('href', /exercises\/flam-drag-slow\/$/);
   await expect(whole).toHaveAttribute('rel', /noopener/);
   expect(await barriersOn(page)).toEqual([]);

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, settled, test } from './site.ts';
+import { expect, SCHOOL_NAME, settled, test } from './site.ts';
 
 const LESSON = './lessons/the-flam-drag/';
 const main = (page: Page) => page.getByRole('main');
@@ -168,6 +168,6 @@ test.describe('the sheet', () => {
     await expect(page.getByRole('navigation')).toHaveCount(0);
     await expect(page.getByRole('contentinfo')).toBeHidden();
     await expect(page.getByRole('button', { name: /^Play/ })).toHaveCount(0);
-    await expect(page.getByText('Pebblewick Music Room ·')).toBeVisible();
+    await expect(page.getByText(`${SCHOOL_NAME} ·`)).toBeVisible();
   });
 });

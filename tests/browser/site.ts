@@ -1,8 +1,12 @@
 import { test as plain, type BrowserContext, type Page } from '@playwright/test';
+import { readSchool } from '../../src/build/school.ts';
 import { listen, siteServer } from '../../src/build/static-server.ts';
 import { type BuiltSite, PLAIN } from '../helpers/built-site.ts';
 
 export { expect } from '@playwright/test';
+
+/** The name of the school whose site is tested: the invented one, or that of the school whose copy this is. */
+export const SCHOOL_NAME = readSchool(new URL('../../', import.meta.url)).school;
 
 /** A page that is watched: what it says on the console, what it cannot load, what it asks of other hosts. */
 export interface Watch {

@@ -44,4 +44,6 @@ export const ROUNDS: Stage[][] = [
   ],
   [vitest('pages'), playwright('accessibility')],
   [playwright('browser')],
+  // Copies of the repository, so only where there is time.
+  process.env.LONG ? [{ name: 'upgrade', commands: ['node tests/config/try-upgrade.ts'] }] : [],
 ];
