@@ -4,6 +4,7 @@ import sitemap from '@astrojs/sitemap';
 import svelte from '@astrojs/svelte';
 import { defineConfig, fontProviders } from 'astro/config';
 import { contentCheck } from './src/build/content-check.ts';
+import { countedRules } from './src/build/counted-rules.ts';
 import { early } from './src/build/early.ts';
 import { icons } from './src/build/icons.ts';
 import { keptStyles } from './src/build/kept-styles.ts';
@@ -128,6 +129,7 @@ export default defineConfig({
   fonts,
   vite: {
     plugins: [keptStyles()],
+    css: { postcss: { plugins: [countedRules()] } },
     build: {
       rolldownOptions: {
         onLog: withoutEmptyWarnings,

@@ -5,6 +5,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { engrave, glyphSprite } from '../../src/engraving/index.ts';
 import { describe } from '../../src/words/describe.ts';
+import { expandedCss } from '../helpers/expanded-css.ts';
 import { CASES, rudimentCases, type Case } from './cases.ts';
 
 const root = new URL('../../', import.meta.url);
@@ -23,7 +24,7 @@ const named = Object.entries(CASES).map(([name, make]): [string, Case] => [name,
 const figures = [...named, ...rudimentCases()].filter(([name]) => name.includes(only)).map(figure);
 
 const page = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>Gallery</title><style>${style('tokens.css')}${style('score.css')}${style('score-lists.css')}
+<title>Gallery</title><style>${style('tokens.css')}${style('score.css')}${await expandedCss('src/styles/score-lists.css')}
 body{margin:0 auto;max-width:900px;padding:12px;background:var(--paper);color:var(--ink);font-family:var(--label)}
 figure{margin:0 0 8px;padding:8px 12px;background:var(--sheet);border:1px solid var(--line)}
 h2{font-size:12px;margin:8px 0 2px;color:var(--soft)}figcaption{font-size:12px;color:var(--soft)}

@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { countSyllables, meterOf } from '../../src/core/index.ts';
-import { scoreLists } from '../../src/styles/score-lists.ts';
+import { expandedCss } from '../helpers/expanded-css.ts';
 import { glyphSprite, lettersOf } from '../../src/engraving/index.ts';
 import table from '../../src/engraving/glyphs/table.json' with { type: 'json' };
 import { CASES, rudimentCases, type Case } from './cases.ts';
@@ -97,8 +97,8 @@ describe.each(ALL)('%s', (_, one) => {
     expect(drawn(one).html).toBe(html);
   });
 
-  it('uses only classes that the style sheet knows', () => {
-    const sheet = scoreLists();
+  it('uses only classes that the style sheet knows', async () => {
+    const sheet = await expandedCss('src/styles/score-lists.css');
     const [, classes] = /^<div class="([^"]*)"/.exec(html)!;
     const spans = [...html.matchAll(/span-\d+/g)].map(([name]) => name);
     const sized = classes.split(' ').filter((name) => /-\d/.test(name));
