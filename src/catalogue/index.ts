@@ -12,4 +12,4 @@ export * from './practice.ts';
 export * from './specimens.ts';
 export * from './rudiments.ts';
 export * from './puzzles.ts';
-export * from './lesson-heading.ts';
+export * from './count-notes.ts';

@@ -66,8 +66,9 @@ const TREE: Tree = {
   [LESSON]: null,
   // Pages of ours lead to this heading.
   'content/pages/hearing.md': '---\ntitle: Hearing\nidea: Two things wear out.\n---\n\n## Wrists\n\nRest.\n',
+  'content/glossary/offbeat.yaml': 'term: offbeat\nsays: It falls on the & of a beat.\n',
   ...written(1, 1, 'first', 'First bar', SHOWN),
-  ...written(1, 2, 'last', 'Last'),
+  ...written(1, 2, 'last', 'Last', `${TEXT}\n\nThe second stroke is on the *e*.`),
   'content/pages/fees.md': '---\ntitle: What a bar costs\nidea: Nothing.\n---\n\nNothing at all.\n',
   ...written(1, 3, 'gone', 'Gone', `${TEXT}\n\n<Exercise id="alone" />`),
   ...written(1, 1, 'between', 'Between'),
@@ -75,6 +76,7 @@ const TREE: Tree = {
   ...written(20, 1, 'together', 'Together'),
   'content/exercises/alone.yaml': (GOOD[EXERCISE] as string)
     .replace('grid: 3', 'grid: 4')
+    .replace('To hear every stroke.', 'To hear the & of 2.')
     .replace(/meter: .*/, 'meter: 3/4'),
   'content/exercises/secret.yaml': (GOOD[EXERCISE] as string)
     .replace('grid: 3', 'grid: 6')

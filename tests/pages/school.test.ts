@@ -116,6 +116,15 @@ test('the school’s syllables stand under the notes', () => {
   expect(page('/lessons/first/')).toMatch(/data-count="[^"]*"[^>]*>te</);
 });
 
+test('a text that counts in other syllables says so, one that counts nothing says nothing', () => {
+  const note = (address: string) => /This text counts ([^.]*)\./.exec(words(page(address)))?.[1];
+  expect(note('/lessons/last/')).toBe('1 e &amp; a where the notes have 1 ta te ta');
+  expect(note('/lessons/first/')).toBeUndefined();
+  expect(note('/exercises/alone/')).toBe('1 e &amp; a where the notes have 1 ta te ta');
+  expect(note('/exercises/slow/')).toBeUndefined();
+  expect(note('/glossary/')).toContain('1 &amp; where the notes have 1 te');
+});
+
 test('no page says bar where the school says measure, and addresses stay', () => {
   // The page for authors shows how things are typed.
   const others = [...pages].filter(([address]) => address !== '/write/');
