@@ -32,7 +32,7 @@ function slotMarks(slot: SlotItem | HoldItem, rowOf: RowOf): RulerMark[] {
  * hands. With `apart` each hand keeps a row of its own.
  *
  * @example
- * marksOf(flamDrag)[1]; // [{ letter: 'L', at: 0, … }, { letter: 'L', at: 0.5, … }]
+ * marksOf(sticking)[1]; // [{ letter: 'L', at: 0 }, { letter: 'L', at: 0.5 }]
  */
 export function marksOf({ hands, feet }: Sticking, apart = false): RulerMark[][] {
   const rowOf = apart ? APART : STACKED;

@@ -27,7 +27,7 @@ const DECIMAL = /^\d{1,9}(?:[.,]\d{1,9})?$/;
  * The faults of fields that hold more than can be read; undefined where there are none. The field of the cells holds
  * several texts.
  *
- * @example tooLongFaults({ bars: '1'.repeat(5000) }) // { bars: { says: '5,000 characters are too many here: …' } }
+ * @example tooLongFaults({ bars: '1'.repeat(5000) }).bars.says // '5,000 characters are too many here: at most 4,096 can stand.'
  */
 export function tooLongFaults(inputs: Inputs): Record<string, FieldFault> | undefined {
   const mostIn = (field: string) => (field === 'cells' ? MOST_ROWS * (MOST_TYPED + MOST_USES) : MOST_TYPED);

@@ -16,7 +16,7 @@ export interface Said {
  * Makes a file in the content folder below `root`, as the command line asks. Refuses, with the reason, what would write
  * over a file or stand where nothing can stand.
  *
- * @example create(['lesson', 'Our warm-up', '--part', '6'], root).ok // true, and the lesson is there
+ * @example create(['lesson', 'Our warm-up'], '/nowhere') // { ok: false, text: 'There is no folder content here.' }
  */
 export function create(args: readonly string[], root: string): Said {
   const asked = readArgs(args);

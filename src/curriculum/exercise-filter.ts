@@ -51,7 +51,7 @@ const valueOf = (choice: Choice): string => choice.slice(choice.indexOf('=') + 1
  * Reads what an address asks for. Parameters that are no field's are nobody's business here; a plus sign may have
  * become a space on the way (`2+2+3/8`).
  *
- * @example readFilters('?grid=4&with=kicks,flams', FIELDS).choices // ['grid=4', 'with=flams', 'with=kicks']
+ * @example readFilters('?with=kicks,flams', [{ name: 'with', values: ['flams', 'kicks'], several: true }]).choices // ['with=flams', 'with=kicks']
  */
 export function readFilters(search: string, fields: readonly Field[]): FiltersRead {
   const given = new URLSearchParams(search);
@@ -78,7 +78,7 @@ function readTempo([value = '']: string[]): FiltersRead {
 /**
  * Writes choices as the end of an address; nothing for none. What else `search` holds stays, after them.
  *
- * @example printFilters(['grid=4', 'with=flams', 'with=kicks'], '', FIELDS) // '?grid=4&with=flams,kicks'
+ * @example printFilters(['with=flams', 'with=kicks'], '', [{ name: 'with', values: ['flams', 'kicks'] }]) // '?with=flams,kicks'
  */
 export function printFilters(choices: readonly Choice[], search: string, fields: readonly Field[]): string {
   const names = [...fields.map(({ name }) => name), TEMPOS.name];

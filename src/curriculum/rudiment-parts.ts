@@ -21,8 +21,7 @@ interface TimedStroke {
  * made of a paradiddle and of flams. What is short stands in nearly everything and tells nothing, so a unit counts as a
  * part where it is one stroke with its grace notes (flam, drag), three strokes or more of both hands without any, or four
  * or more with; and it must be shorter than the unit it stands in, or as long and without its grace notes.
- *
- * @example madeOf(doubleRatamacue, drag) // true: its first stroke has two grace notes
+ * A double ratamacue is made of drags: its first stroke has two grace notes.
  */
 export function madeOf(whole: RudimentRow, part: RudimentRow): boolean {
   const [unit, within] = [unitOf(part), unitOf(whole)];

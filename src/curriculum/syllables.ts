@@ -19,7 +19,7 @@ export function barOfCount(answer: Answer & { kind: 'count' }, bars: readonly Ti
 /**
  * An answer as a school counts; what is no count, and a count that its bar does not have, stay as they are.
  *
- * @example answerIn({ kind: 'count', count: '1 &', bar: 1 }, bars, '1 ta te ta') has the count '1 te', said 'the te of 1'
+ * @example answerIn({ kind: 'count', count: '1 &', bar: 1 }, [{ meter: '4/4', grid: 2 }], '1 ta te ta').said // 'the te of 1'
  */
 export function answerIn(answer: Answer, bars: readonly TimelineBar[], system: CountSystem): Answer {
   if (answer.kind !== 'count') return answer;
@@ -36,7 +36,7 @@ const COUNT_SAID = /\b(the)\s+(&amp;|&|[a-z]+)\s+of\s+(\d+)\b/gi;
  * A text of a lesson with the counts of some bars, "the a of 4", in the syllables of a school. What is named in another
  * way stays as its author wrote it.
  *
- * @example textIn('Who plays the & of 2?', bars, '1 ta te ta') // 'Who plays the te of 2?'
+ * @example textIn('Who plays the & of 2?', [{ meter: '4/4', grid: 2 }], '1 ta te ta') // 'Who plays the te of 2?'
  */
 export function textIn(text: string, bars: readonly TimelineBar[], system: CountSystem): string {
   return text.replace(COUNT_SAID, (written: string, the: string, syllable: string, beat: string) => {
@@ -50,7 +50,7 @@ export function textIn(text: string, bars: readonly TimelineBar[], system: Count
 /**
  * One of the choices: a count that stands alone is said as a school says it, others as in any text.
  *
- * @example choiceIn('beat 2', barsOfSixEight, '1 2 3 4 5 6') // 'the 4'
+ * @example choiceIn('beat 2', [{ meter: '6/8', grid: 3 }], '1 2 3 4 5 6') // 'the 4'
  */
 export function choiceIn(choice: string, bars: readonly TimelineBar[], system: CountSystem): string {
   return bars.map((bar) => saidIn(choice, bar, system)).find((said) => said !== undefined) ?? choice;
@@ -91,7 +91,7 @@ export function beatsApart(bars: readonly Ruler[], system: CountSystem): BeatApa
 /**
  * Those of the beats of which a text names a syllable by itself: "its e", "on the a".
  *
- * @example strangersIn('The next one is its e.', [{ text: '1 e & a', notes: '1 ta te ta' }]) // the same beat
+ * @example strangersIn('The next one is its e.', [{ text: '1 e & a', notes: '1 ta te ta' }]).length // 1
  */
 export function strangersIn(text: string, beats: readonly BeatApart[]): BeatApart[] {
   return beats.filter((beat) =>

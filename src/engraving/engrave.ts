@@ -238,7 +238,7 @@ function classesOf({ spacing, layouts, bars, staff }: Piece, headTens: number): 
  * In a picture's width a tick stands at `data-pad + (tick - data-tick) / data-ticks`; that may be beyond 1, in the room
  * that the next picture leaves for its grace notes.
  * @example
- * engrave(perform(phrase), { names: ['flam drag'] }).html // → '<div class="score pad …'
+ * engrave(perform(phrase), { names: ['flam drag'] }).html.startsWith('<div class="score pad ') // → true
  */
 export function engrave(timeline: Timeline, options: EngraveOptions = {}): Engraving {
   const piece = prepare(timeline, options);

@@ -30,7 +30,7 @@ export type Query =
  * Tells a sticking from words. A letter alone is a word. Letters that stand close together (`RLRR LRLL`) or small
  * (`rll`) have a second reading, a stroke to each slot. What has strokes in it and a fault is words, and says why.
  *
- * @example readQuery('rll') // { as: 'sticking', single: { text: 'R L L', sticking } }
+ * @example readQuery('rll').single.text // 'R L L'
  */
 export function readQuery(text: string): Query {
   const words = text.trim();

@@ -17,7 +17,7 @@ const LITTLE = new Set(
 /**
  * The words of a question that tell something; all of them where none does.
  *
- * @example tellingWords('What is a rudiment?') // ['rudiment']
+ * @example tellingWords('What is a rudiment?') // ['rudiment?']
  */
 export function tellingWords(text: string): string[] {
   const words = text.split(/\s+/).filter(Boolean);
@@ -40,9 +40,7 @@ export async function titlesFirst(
 }
 
 /**
- * A title without what does not matter: capitals, the article, the plural, signs.
- *
- * @example folded('The Ghost Notes') // 'ghost note'
+ * A title without what does not matter: capitals, the article, the plural, signs. "The Ghost Notes" is "ghost note".
  */
 function folded(title: string): string {
   const words = title.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];

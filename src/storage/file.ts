@@ -25,7 +25,7 @@ export type FileReading = ({ ok: true; leftOut: LeftOut[] } & Saved) | { ok: fal
 /**
  * The file that holds everything kept.
  *
- * @example writeFile({ stored: emptyStored(), unread: [] }) // '{ "kind": "barwright player data", "version": 1, … }'
+ * @example JSON.parse(writeFile({ stored: { version: 1 }, unread: [] })) // { kind: 'barwright player data', version: 1 }
  */
 export function writeFile({ stored, unread }: Saved): string {
   return `${JSON.stringify({ kind: KIND, ...stored, ...(unread.length ? { unread } : {}) }, null, 2)}\n`;

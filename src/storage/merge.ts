@@ -28,10 +28,6 @@ export function changesBetween(before: Stored, after: Stored): Change[] {
 
 /**
  * Takes changes back where nothing has changed since; what has is left as it is and given in `left`.
- *
- * @example
- * const changes = changesBetween(own, merged(own, added));
- * undone(merged(own, added), changes).stored; // own
  */
 export function undone(now: Stored, changes: readonly Change[]): { stored: Stored; left: Change[] } {
   const entries = entriesOf(now);

@@ -133,7 +133,7 @@ function reading(timeline: Timeline, counts: CountSystem): string {
 /**
  * A timeline in words: a label for its picture and the full reading, for a screen reader and for anyone who wants it.
  * @example
- * describe(timeline).label // → 'One bar of 4/4 in triplets: four flam drags, right hand leads'
+ * describe(timeline).label // → 'One bar of 4/4 in triplets: right hand leads'
  */
 export function describe(timeline: Timeline, options: DescribeOptions = {}): Description {
   const what = cellWords(timeline, options.names ?? []);

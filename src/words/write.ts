@@ -68,7 +68,7 @@ const STEPS = ['file', 'head', 'text', 'words', 'sticking', 'check', 'look', 'se
 /**
  * What the page leads to: its steps, and the words of the step that is about them.
  *
- * @example writeSteps(WRITE_WORDS, [{ name: 'Bar' }])[3] // { id: 'words', title: '4. The words …', words: [{ id: 'word-Bar', title: '<Bar>' }] }
+ * @example writeSteps(WRITE_WORDS, [{ name: 'Bar' }])[3].words // [{ id: 'word-Bar', title: '<Bar>' }]
  */
 export function writeSteps(words: Record<(typeof STEPS)[number], string>, vocabulary: readonly { name: string }[]) {
   return STEPS.map((id) => ({

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import * as core from '../../src/core/index.ts';
@@ -11,17 +11,27 @@ function fixtures(): Record<string, unknown> {
   return { sticking: parsed.sticking, phrase: read.phrase, timeline: core.perform(read.phrase) };
 }
 
-const ROOT = new URL('../../src/core/', import.meta.url).pathname;
-const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+const ROOT = new URL('../../', import.meta.url).pathname;
+const files = globSync('src/**/*.ts', { cwd: ROOT });
 
-/** Lines of the form `expression // → value` in doc comments. */
-const examples = files.flatMap((file) =>
-  [...readFileSync(join(ROOT, file), 'utf8').matchAll(/^ \* (?!@)(\S.*) \/\/ → (.*)$/gm)].map(([, code, value]) => ({
-    file,
-    code,
-    value,
-  })),
-);
+interface Example {
+  file: string;
+  code: string;
+  value: string;
+}
+
+/** Lines `expression // value` or `expression // → value` in a comment, after `@example` or below it. */
+const LINE = /^[ \t]*(?:\/\*)?\*+ (?:@example )?(?!@|\/\/)(\S.*?);? \/\/ (?:→ )?(.*?)(?: \*\/)?$/gm;
+
+function examplesIn(file: string): Example[] {
+  const comments = readFileSync(join(ROOT, file), 'utf8').match(/\/\*\*[^]*?\*\//g) ?? [];
+  return comments
+    .filter((comment) => comment.includes('@example'))
+    .flatMap((comment) => [...comment.slice(comment.indexOf('@example') - 3).matchAll(LINE)])
+    .map(([, code, value]) => ({ file, code, value }));
+}
+
+const examples = files.flatMap(examplesIn);
 
 /** What a file exports, what core does, and the fixtures. */
 async function evaluate(file: string, code: string): Promise<unknown> {
@@ -32,8 +42,12 @@ async function evaluate(file: string, code: string): Promise<unknown> {
   return new Function(...Object.keys(scope), `return (${code});`)(...Object.values(scope));
 }
 
-describe('examples in the documentation of core', () => {
-  it('are there', () => expect(examples.length).toBeGreaterThan(15));
+describe('examples in the documentation', () => {
+  it('are there, in core and outside', () => {
+    const [inside, outside] = [true, false].map((is) => examples.filter((e) => e.file.startsWith('src/core') === is));
+    expect(inside.length).toBeGreaterThan(80);
+    expect(outside.length).toBeGreaterThan(80);
+  });
 
   it.each(examples)('$file: $code', async ({ file, code, value }) => {
     const found = await evaluate(file, code);

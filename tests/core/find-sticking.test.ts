@@ -42,6 +42,13 @@ describe('a sticking found in another', () => {
     expect(find('R L R', 'R L', { repeats: true })).toBeUndefined();
   });
 
+  it('is looked for in proportion to both lengths, turned or not', () => {
+    const from = process.cpuUsage();
+    const [sought, within] = ['{R}1023 L', '{{R}1023 K}2'];
+    expect(find(sought, within, { rotated: true, mirrored: true, repeats: true })).toBeUndefined();
+    expect(process.cpuUsage(from).user / 1000).toBeLessThan(3000);
+  });
+
   it('is found in anything that holds it', () => {
     const bare = (items: ReturnType<typeof slotsOnly>): Sticking => ({ hands: items });
     fc.assert(

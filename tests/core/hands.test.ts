@@ -95,15 +95,15 @@ describe('gaps', () => {
 
   it('bind at the tempo where the tightest meets its limit', () => {
     const report = hands(of('R L R L'), 60, { limits: { single: 125 } });
-    const right = report.bindsAt.find((b) => b.limb === 'R' && b.kind === 'single')!;
+    const right = report.limitingTempos.find((b) => b.limb === 'R' && b.kind === 'single')!;
     expect(right.bpm).toBeCloseTo(240, 9);
     expect(report.limit!.bpm).toBeCloseTo(240, 9);
   });
 
   it('bind earlier where a grace note takes a part of the gap', () => {
     const bar = of('L L lR L');
-    const { bindsAt } = hands(bar, 60, { flamMs: 30, limits: { single: 154, grace: 90 } });
-    const left = Object.fromEntries(bindsAt.filter((b) => b.limb === 'L').map((b) => [b.kind, b]));
+    const { limitingTempos } = hands(bar, 60, { flamMs: 30, limits: { single: 154, grace: 90 } });
+    const left = Object.fromEntries(limitingTempos.filter((b) => b.limb === 'L').map((b) => [b.kind, b]));
     expect(left.single.bpm).toBeCloseTo(15_000 / 184, 9);
     expect(left.single.gap.to).toBe('1.2.0g0');
     expect(left.grace.bpm).toBeCloseTo(15_000 / 60, 9);
@@ -113,7 +113,7 @@ describe('gaps', () => {
 
   it('bind where a stroke just before narrows the flam', () => {
     const [bar, how] = [of('R RR lR L'), { limits: { grace: 90 }, flamMs: 30 }];
-    const { bpm } = hands(bar, 60, how).bindsAt.find((b) => b.kind === 'grace')!;
+    const { bpm } = hands(bar, 60, how).limitingTempos.find((b) => b.kind === 'grace')!;
     expect(bpm).toBeCloseTo(15_000 / 72, 9);
     expect(hands(bar, bpm, how).limbs.L!.tightest.grace!.ms).toBeCloseTo(90, 9);
   });
@@ -124,7 +124,7 @@ describe('gaps', () => {
     fc.assert(
       fc.property(bars, fc.boolean(), fc.integer({ min: 0, max: 80 }), (slots, loop, flamMs) => {
         const bar = of(slots.join(' '));
-        for (const { limb, kind, bpm } of hands(bar, 60, { loop, flamMs }).bindsAt)
+        for (const { limb, kind, bpm } of hands(bar, 60, { loop, flamMs }).limitingTempos)
           expect(hands(bar, bpm, { loop, flamMs }).limbs[limb]!.tightest[kind]!.ms).toBeCloseTo(
             DEFAULT_LIMITS[kind],
             6,
@@ -176,8 +176,8 @@ describe('hands of a mirrored phrase', () => {
         fc.pre(timeline !== undefined);
         const [plain, turned] = [timeline, played(mirror(one), m, g, how)!].map((each) => hands(each, 90, { loop }));
         for (const limb of LIMBS) expect(said(turned.limbs[swap(limb)])).toEqual(said(plain.limbs[limb]));
-        const tempos = ({ bindsAt }: HandsReport, turn: (limb: Limb) => Limb): string[] =>
-          bindsAt.map(({ limb, kind, bpm }) => `${turn(limb)} ${kind} ${bpm}`).sort();
+        const tempos = ({ limitingTempos }: HandsReport, turn: (limb: Limb) => Limb): string[] =>
+          limitingTempos.map(({ limb, kind, bpm }) => `${turn(limb)} ${kind} ${bpm}`).sort();
         expect(tempos(turned, swap)).toEqual(tempos(plain, (limb) => limb));
         expect([turned.limit?.bpm, turned.limit?.kind]).toEqual([plain.limit?.bpm, plain.limit?.kind]);
       }),

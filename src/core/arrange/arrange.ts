@@ -1,6 +1,6 @@
 import { ids as checkIds, must } from '../check.ts';
 import { checkRequest, needsStickings } from './check.ts';
-import type { Counter } from './counter.ts';
+import type { Counter } from './walk.ts';
 import { countPlain } from './count-plain.ts';
 import { countByStates } from './count-states.ts';
 import { countByTypes } from './count-types.ts';

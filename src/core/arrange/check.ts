@@ -22,7 +22,8 @@ export function checkRequest(request: ArrangeRequest): void {
   if (mostStates !== undefined) whole('mostStates', mostStates, 1);
   cells.forEach(checkCell);
   const ids = cells.map((c) => c.id);
-  const twice = ids.find((id, i) => ids.indexOf(id) !== i);
+  const seen = new Set<string>();
+  const twice = ids.find((id) => seen.has(id) || !seen.add(id));
   must(twice === undefined, 'cell id', twice, 'each id stands once');
   checkRules(rules, ids, slots, barSlots);
   cells.forEach((cell) => checkSticking(cell, needsStickings(rules)));
@@ -48,15 +49,18 @@ export function usesOf({ times }: ArrangeCell): { min: number; max: number } {
   return { min: times?.min ?? 0, max: times?.max ?? Infinity };
 }
 
+const isId = (id: unknown): boolean => typeof id === 'string';
+
 function checkRules(rules: ArrangeRules, ids: string[], slots: number, barSlots?: number): void {
   for (const name of Object.keys(rules)) oneOf('rule', name, RULES);
   for (const name of LISTS) must(rules[name] === undefined || Array.isArray(rules[name]), name, rules[name], 'a list');
   for (const name of SWITCHES)
     must(rules[name] === undefined || typeof rules[name] === 'boolean', name, rules[name], 'true or false');
   for (const pair of rules.noJoins ?? [])
-    must(Array.isArray(pair) && pair.length === 2, 'pair in noJoins', pair, 'two ids');
+    must(Array.isArray(pair) && pair.length === 2 && pair.every(isId), 'pair in noJoins', pair, 'two ids');
   const named = [rules.first, rules.last, ...(rules.noJoins ?? []).flat()].filter((id) => id !== undefined);
-  for (const id of named) must(ids.includes(id), 'cell in a rule', id, `one of ${ids.join(', ') || 'none'}`);
+  const known = new Set(ids);
+  for (const id of named) if (!known.has(id)) must(false, 'cell in a rule', id, `one of ${ids.join(', ') || 'none'}`);
   const inside = slots > 0 ? `0 to ${slots - 1}` : 'none, where there are no slots';
   for (const slot of placesIn(rules))
     must(Number.isInteger(slot) && slot >= 0 && slot < slots, 'slot in a rule', slot, inside);

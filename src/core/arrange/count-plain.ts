@@ -1,4 +1,4 @@
-import type { Counter } from './counter.ts';
+import type { Counter } from './walk.ts';
 import { MAX_DIGITS, MAX_STATES, tooLarge, tooWide } from './limits.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Counter } from './counter.ts';
+import type { Counter } from './walk.ts';
 import { addTo, bigOf, registerOf, setOne, setSum, takeAway, valueOf, zeros, type Numbers } from './digits.ts';
 import type { States } from './states.ts';
 

@@ -1,6 +1,6 @@
 import { usesOf } from './check.ts';
 import { remainderOf, sumOf } from './count-plain.ts';
-import type { Counter } from './counter.ts';
+import type { Counter } from './walk.ts';
 import { checkMixed, MAX_MIXINGS, tooMixed } from './limits.ts';
 import type { ArrangeRequest } from './types.ts';
 

@@ -1,6 +1,5 @@
 import { turnLead, type CellHands, type LeadState } from '../phrase/lead.ts';
-import { PARTS, type CellStroke, type StrokeProfile } from './hand-strokes.ts';
-import type { Both } from './profile.ts';
+import { PARTS, type Both, type CellStroke, type StrokeProfile } from './profile.ts';
 import type { ArrangeRules, HandScore } from './types.ts';
 
 /** Gaps of so many slots and more are alike: nothing about them is tight. */

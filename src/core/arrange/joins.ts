@@ -1,8 +1,7 @@
 import { mostOf, tooLarge } from './limits.ts';
 import { pairsOf, remember, seamHolds, START, type Memory } from './memory.ts';
-import { mergeAlike } from './merge.ts';
+import { mergeAlike, type Table } from './merge.ts';
 import type { CellProfile } from './profile.ts';
-import type { Table } from './table.ts';
 import type { ArrangeRequest } from './types.ts';
 
 /** The rules over joins as a machine. Its states, memories, are numbers: 0 is the beginning; -1 is a forbidden join. */

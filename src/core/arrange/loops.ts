@@ -1,7 +1,7 @@
 import { arrangements, statesOf } from './arrange.ts';
 import { checkRequest, usesOf } from './check.ts';
 import { countByStates } from './count-states.ts';
-import type { Counter } from './counter.ts';
+import type { Counter } from './walk.ts';
 import { checkLoop } from './limits.ts';
 import type { ArrangeCell, ArrangeRequest, ArrangeRules, LoopArrangements } from './types.ts';
 

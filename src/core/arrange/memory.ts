@@ -38,18 +38,15 @@ export interface Pairs {
 
 /** The joins that rules forbid. */
 export function pairsOf({ cells, rules = {} }: ArrangeRequest): Pairs {
-  const index = (id: string): number => cells.findIndex((c) => c.id === id);
-  const pairs = (rules.noJoins ?? []).map(([a, b]) => [index(a), index(b)]);
+  const index = new Map(cells.map((cell, i) => [cell.id, i]));
+  const pairs = (rules.noJoins ?? []).map(([a, b]) => [index.get(a)!, index.get(b)!]);
   const set = new Set(pairs.map(([a, b]) => a * cells.length + b));
   const alike = (end: 0 | 1): number[] => {
-    const key = (c: number): string =>
-      pairs
-        .filter((pair) => pair[end] === c)
-        .map((pair) => pair[1 - end])
-        .sort((a, b) => a - b)
-        .join();
-    const keys = cells.map((_, c) => key(c));
-    return keys.map((k) => keys.indexOf(k));
+    const others = cells.map((): number[] => []);
+    for (const pair of pairs) others[pair[end]].push(pair[1 - end]);
+    const keys = others.map((list) => list.sort((a, b) => a - b).join());
+    const firsts = new Map(keys.map((key, i) => [key, i] as const).reverse());
+    return keys.map((key) => firsts.get(key)!);
   };
   const [before, after] = [alike(0), alike(1)];
   return {

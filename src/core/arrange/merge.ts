@@ -1,4 +1,9 @@
-import type { Table } from './table.ts';
+/** Memories before they are merged: `next` has a row of cells for each. */
+export interface Table {
+  readonly cells: number;
+  readonly next: number[];
+  readonly closes: boolean[];
+}
 
 /**
  * Puts together all memories after which the same cells may follow, for ever (Moore's reduction of a machine, 1956). What

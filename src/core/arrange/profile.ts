@@ -1,7 +1,7 @@
 import { slotsOnly } from '../sticking/expand.ts';
-import { isHand } from '../sticking/limbs.ts';
+import { isHand, LIMBS } from '../sticking/limbs.ts';
 import { mirror } from '../sticking/mirror.ts';
-import type { Chord, Hand, HoldItem, SlotItem, Sticking } from '../sticking/types.ts';
+import type { Chord, Hand, HoldItem, Limb, SlotItem, Sticking } from '../sticking/types.ts';
 import { cellHands, type CellHands } from '../phrase/lead.ts';
 
 /** Per hand, R then L. */
@@ -79,4 +79,62 @@ function rowsOf(struck: boolean[]): { prefix: number; longest: number; suffix: n
   for (const hit of struck) longest = Math.max(longest, (row = hit ? row + 1 : 0));
   const first = struck.indexOf(false);
   return { prefix: first < 0 ? struck.length : first, longest, suffix: row };
+}
+
+/** Parts of a slot in which gaps are measured: halves, thirds and quarters of a slot are whole numbers of them. */
+export const PARTS = 12;
+
+/** A stroke of one limb in a cell. */
+export interface CellStroke {
+  /** From the beginning of the cell, in parts of a slot. */
+  at: number;
+  slot: number;
+  grace: boolean;
+}
+
+/** What a cell asks of the limbs, in one of its two leads. */
+export interface StrokeProfile {
+  /** In parts of a slot. */
+  length: number;
+  /** The strokes of each limb, R L K H, in order of time; grace notes stand at the tick of their primary. */
+  limbs: readonly CellStroke[][];
+  runs: RunProfile;
+  /** The hands of the first and of the last moment: 1 right, 2 left, 3 both; 0 where no hand strikes. */
+  first: number;
+  last: number;
+}
+
+/** A sticking as written and mirrored. */
+export const strokeProfiles = (sticking: Sticking): Both<StrokeProfile> => [
+  strokeProfile(sticking),
+  strokeProfile(mirror(sticking)),
+];
+
+function strokeProfile(sticking: Sticking): StrokeProfile {
+  const lines = [slotsOnly(sticking.hands), slotsOnly(sticking.feet ?? [])];
+  const moments = handMoments(sticking, true);
+  return {
+    length: lines[0].length * PARTS,
+    limbs: LIMBS.map((limb) => lines.flatMap((line) => strokesOf(line, limb)).sort((a, b) => a.at - b.at)),
+    runs: runsOf(sticking, true),
+    first: maskOf(moments[0]),
+    last: maskOf(moments[moments.length - 1]),
+  };
+}
+
+const maskOf = (hands: Hand[] = []): number => (hands.includes('R') ? 1 : 0) + (hands.includes('L') ? 2 : 0);
+
+function strokesOf(line: readonly (SlotItem | HoldItem)[], limb: Limb): CellStroke[] {
+  return line.flatMap((item, slot) => {
+    const parts = chordsOf(item);
+    return parts.flatMap((chord, part) =>
+      chordStrokes(chord, limb, slot, slot * PARTS + (part * PARTS) / parts.length),
+    );
+  });
+}
+
+function chordStrokes(chord: Chord, limb: Limb, slot: number, at: number): CellStroke[] {
+  const graces = chord.flatMap((stroke) => stroke.graces ?? []).filter(({ hand }) => hand === limb);
+  const main = chord.filter((stroke) => stroke.limb === limb);
+  return [...graces.map(() => ({ at, slot, grace: true })), ...main.map(() => ({ at, slot, grace: false }))];
 }

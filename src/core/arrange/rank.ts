@@ -1,6 +1,6 @@
 import { checkOptions, ids as checkIds, must, oneOf, whole } from '../check.ts';
 import { checkRequest } from './check.ts';
-import type { Counter } from './counter.ts';
+import type { Counter } from './walk.ts';
 import { countByStates } from './count-states.ts';
 import { HANDS_START, JOINS, laidOn, NONE, scoreOf, seamWeights, together, type Weights } from './hand-score.ts';
 import { scoredCell, scoredStates, type ScoredStates } from './scored-states.ts';

@@ -11,7 +11,7 @@ import {
   type ScoredCell,
   type Weights,
 } from './hand-score.ts';
-import { strokeProfiles } from './hand-strokes.ts';
+import { strokeProfiles } from './profile.ts';
 import { discover, machineOf } from './joins.ts';
 import { MAX_RANKED_STATES, mostOf } from './limits.ts';
 import { explore, type States } from './states.ts';

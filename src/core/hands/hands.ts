@@ -32,7 +32,7 @@ export interface HandsReport {
   limbs: Partial<Record<Limb, LimbReport>>;
   motions: Map<string, Motion>;
   /** The tempo, in quarters a minute, above which a limit is passed, by limb and kind. */
-  bindsAt: { limb: Limb; kind: GapKind; bpm: Bpm; gap: Gap }[];
+  limitingTempos: { limb: Limb; kind: GapKind; bpm: Bpm; gap: Gap }[];
   /** The lowest of them: where it first becomes too fast. */
   limit?: { limb: Limb; kind: GapKind; bpm: Bpm; gap: Gap };
 }
@@ -59,9 +59,14 @@ export function hands(timeline: Timeline, bpm: Bpm, options: HandsOptions = {}):
   const used = LIMBS.filter((limb) => timeline.strokes.some((s) => s.limb === limb));
   const reports = used.map((limb) => [limb, report(played, limb)] as const);
   const tempoOf = limitingTempo(timeline, { flamMs, loop });
-  const bindsAt = reports.flatMap(([limb, { gaps }]) => binding(limb, gaps, limits, tempoOf));
-  const limit = lowest(bindsAt, timeline);
-  return { limbs: Object.fromEntries(reports), motions: motions(timeline), bindsAt, ...(limit ? { limit } : {}) };
+  const limitingTempos = reports.flatMap(([limb, { gaps }]) => limitedBy(limb, gaps, limits, tempoOf));
+  const limit = lowest(limitingTempos, timeline);
+  return {
+    limbs: Object.fromEntries(reports),
+    motions: motions(timeline),
+    limitingTempos,
+    ...(limit ? { limit } : {}),
+  };
 }
 
 function limitsOf(given: Partial<Limits> = {}): Limits {
@@ -73,9 +78,11 @@ function limitsOf(given: Partial<Limits> = {}): Limits {
 }
 
 /** The lowest tempo; of equal ones that of the gap that begins first, so that a mirrored phrase is limited by the other hand. */
-function lowest(bindsAt: HandsReport['bindsAt'], { strokes }: Timeline): HandsReport['limit'] {
+function lowest(limitingTempos: HandsReport['limitingTempos'], { strokes }: Timeline): HandsReport['limit'] {
   const places = new Map(strokes.map((s, i) => [s.id, i]));
-  const [first] = [...bindsAt].sort((a, b) => a.bpm - b.bpm || places.get(a.gap.from)! - places.get(b.gap.from)!);
+  const [first] = [...limitingTempos].sort(
+    (a, b) => a.bpm - b.bpm || places.get(a.gap.from)! - places.get(b.gap.from)!,
+  );
   return first;
 }
 
@@ -90,12 +97,12 @@ function report(played: Timed, limb: Limb): LimbReport {
 }
 
 /** For each kind of gap a limb has, the tempo above which the first of them is shorter than the limit. */
-function binding(
+function limitedBy(
   limb: Limb,
   gaps: Gap[],
   limits: Limits,
   tempoOf: (gap: Gap, limit: Milliseconds) => Bpm,
-): HandsReport['bindsAt'] {
+): HandsReport['limitingTempos'] {
   const kinds = [...new Set(gaps.map((g) => g.kind))];
   return kinds.flatMap((kind) => {
     const all = gaps

@@ -1,14 +1,12 @@
-import { isObject, list, must, text, whole } from '../check.ts';
+import { isObject, must, text, whole } from '../check.ts';
 import { checkItem } from '../sticking/check-sticking.ts';
 import { slotsOf, slotTicks } from '../time/meter.ts';
 import type { Phrase, PhraseBar, PhraseSlot, PlacedCell } from './types.ts';
 
 /** Refuses what is no phrase: what reads its bars, slots and cells can rely on them. Throws RangeError. */
 export function checkLaid(phrase: Phrase): void {
-  must(isObject(phrase), 'phrase', phrase, 'a phrase, as layPhrase gives it');
-  list('bars', phrase.bars, 'bars');
-  list('slots', phrase.slots, 'slots');
-  list('cells', phrase.cells, 'cells');
+  const lists = isObject(phrase) && [phrase.bars, phrase.slots, phrase.cells].every(Array.isArray);
+  must(lists, 'phrase', phrase, 'a phrase, as layPhrase gives it');
   phrase.bars.forEach(checkBar);
   const bars = new Map(phrase.bars.map((bar) => [bar.number, bar]));
   must(bars.has(1), 'bars', phrase.bars.length, 'a bar 1');

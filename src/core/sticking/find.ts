@@ -41,20 +41,50 @@ export function findSticking(sought: Sticking, within: Sticking, options: MatchO
   const place = slotsOnly(within.hands);
   for (const mirrored of options.mirrored ? [false, true] : [false]) {
     const line = slotsOnly((mirrored ? mirror(sought) : sought).hands);
-    for (let rotation = 0; rotation < (options.rotated ? line.length : 1); rotation += 1) {
-      const slot = indexIn(place, [...line.slice(rotation), ...line.slice(0, rotation)], options.repeats);
-      if (slot >= 0) return { slot, rotation, mirrored };
-    }
+    const slots = firstSlots(place, line, options.repeats);
+    const rotation = (options.rotated ? slots : slots.slice(0, 1)).findIndex((slot) => slot >= 0);
+    if (rotation >= 0) return { slot: slots[rotation], rotation, mirrored };
   }
   return undefined;
 }
 
-function indexIn(place: Slots, line: Slots, repeats = false): number {
-  if (line.length > place.length) return -1;
-  const starts = repeats ? place.length : place.length - line.length + 1;
-  for (let from = 0; from < starts; from += 1)
-    if (line.every((item, i) => sameSlot(item, place[(from + i) % place.length]))) return from;
-  return -1;
+/**
+ * For each rotation of a line the first slot where it stands, or -1: from the end of the place to its beginning, how many slots
+ * fit from each slot of the line on, which is one more than from the next ones, or none.
+ */
+function firstSlots(place: Slots, line: Slots, repeats = false): number[] {
+  const [length, size] = [place.length, line.length];
+  const found = line.map(() => -1);
+  if (size > length) return found;
+  const fits = fitting(line, place);
+  let next = new Int32Array(size);
+  for (let at = repeats ? length + size - 2 : length - 1; at >= 0; at -= 1) {
+    const run = new Int32Array(size);
+    for (let i = 0; i < size; i += 1) if (fits(i, at % length)) run[i] = 1 + next[(i + 1) % size];
+    if (at < length) run.forEach((slots, i) => slots >= size && (found[i] = at));
+    next = run;
+  }
+  return found;
+}
+
+/** Whether a slot of the line fits one of the place; slots that are alike are compared once. */
+function fitting(line: Slots, place: Slots): (i: number, at: number) => boolean {
+  const [sought, there] = [line, place].map((slots) => {
+    const numbers = new Map<string, number>();
+    const keys = slots.map((slot) => JSON.stringify(slot));
+    for (const key of keys) if (!numbers.has(key)) numbers.set(key, numbers.size);
+    return keys.map((key) => numbers.get(key)!);
+  });
+  const width = place.length;
+  const known = new Map<number, boolean>();
+  return (i, at) => {
+    const pair = sought[i] * width + there[at];
+    const before = known.get(pair);
+    if (before !== undefined) return before;
+    const same = sameSlot(line[i], place[at]);
+    known.set(pair, same);
+    return same;
+  };
 }
 
 function sameSlot(sought: SlotItem | HoldItem, found: SlotItem | HoldItem): boolean {

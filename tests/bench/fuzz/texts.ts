@@ -93,6 +93,6 @@ function badSchedule(timeline: Timeline, random: () => number): string | undefin
     return 'moments are out of order';
   const late = timeline.strokes.find((s) => s.kind === 'grace' && seconds.get(s.id)! > seconds.get(s.primary!)!);
   if (late) return `${late.id} sounds after its primary`;
-  const { bindsAt } = hands(timeline, options.bpm, { loop: options.loop });
-  return bindsAt.every(({ bpm }) => bpm > 0 && bpm < Infinity) ? undefined : 'a limit at no tempo';
+  const { limitingTempos } = hands(timeline, options.bpm, { loop: options.loop });
+  return limitingTempos.every(({ bpm }) => bpm > 0 && bpm < Infinity) ? undefined : 'a limit at no tempo';
 }
