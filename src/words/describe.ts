@@ -246,7 +246,7 @@ const REPEATS = ['', '', ' double', ' three times', ' four times'];
 /**
  * The strokes of one slot: together, one after another, or one hand's double.
  * @example
- * chordWords(strokes, all) // → 'accented right flam'
+ * chordWords([timeline.strokes[1]], new Map(timeline.strokes.map((s) => [s.id, s]))) // → 'accented right flam'
  */
 export function chordWords(strokes: Stroke[], all: Map<string, Stroke>): string {
   const chords = [...Map.groupBy(strokes, (stroke) => stroke.tick).values()].map((chord) =>

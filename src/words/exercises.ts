@@ -176,7 +176,7 @@ export function tempoRange({ from, to }: Tempo, meter?: string): string {
 /**
  * What the slots of a beat are called; nothing where a sticking brings its own meter.
  *
- * @example subdivision('4/4', 3) // 'eighth triplets'
+ * @example subdivision('4/4', 3) // 'triplets'
  */
 export function subdivision(meter: string | undefined, grid: number | undefined): string | undefined {
   return meter && grid ? slotNames(meter, grid).many : undefined;

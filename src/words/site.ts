@@ -7,7 +7,7 @@ import type { CountSystem } from '../core/index.ts';
 /**
  * An address of this site, `/course/` or `/favicon.svg`, with the base path in front.
  *
- * @example onSite('/course/') // '/course/', or '/drums/course/' where the site stands under /drums
+ * @example onSite('/course/') // '/course/'
  */
 export function onSite(address: string): string {
   return (import.meta.env?.BASE_URL ?? '/').replace(/\/$/, '') + address;

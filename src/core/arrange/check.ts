@@ -1,9 +1,9 @@
 import { isObject, list, must, oneOf, whole } from '../check.ts';
 import { checkSticking as checkOne } from '../sticking/check-sticking.ts';
+import { LEADS } from '../phrase/types.ts';
 import { slotCount } from '../sticking/expand.ts';
 import type { ArrangeCell, ArrangeRequest, ArrangeRules } from './types.ts';
 
-const LEADS = ['written', 'left', 'alternating'];
 const RULES = [
   'first', 'last', 'accentOn', 'noAccentOn', 'lastStrokeOn', 'withinBars', 'noJoins', 'maxRun', 'graces', 'loop', 'lead',
 ]; // prettier-ignore

@@ -1,5 +1,5 @@
 import { slotsOnly } from '../sticking/expand.ts';
-import { isHand, LIMBS } from '../sticking/limbs.ts';
+import { HANDS, isHand, LIMBS } from '../sticking/limbs.ts';
 import { mirror } from '../sticking/mirror.ts';
 import type { Chord, Hand, HoldItem, Limb, SlotItem, Sticking } from '../sticking/types.ts';
 import { cellHands, type CellHands } from '../phrase/lead.ts';
@@ -28,8 +28,6 @@ export interface CellProfile {
   runs: Both<RunProfile>;
   hands: CellHands;
 }
-
-const HANDS: readonly Hand[] = ['R', 'L'];
 
 /** Reads a sticking once, for all the rules. */
 export function profileOf(sticking: Sticking, graces: boolean): CellProfile {

@@ -1,5 +1,5 @@
 import { checkOptions, oneOf } from '../check.ts';
-import { isHand, LIMBS } from '../sticking/limbs.ts';
+import { HANDS, isHand, LIMBS } from '../sticking/limbs.ts';
 import { slotTicks } from '../time/meter.ts';
 import { DEFAULT_FLAM_MS, schedule, secondsAt } from '../timeline/schedule.ts';
 import type { Hand, Limb } from '../sticking/types.ts';
@@ -142,7 +142,7 @@ function doublesIn(timeline: Timeline, loop: boolean): Set<string> {
   };
   const doubles = new Set<string>();
   moments.forEach(({ struck, slot }, i) => {
-    for (const hand of ['R', 'L'] as const)
+    for (const hand of HANDS)
       if (goesOn(i, hand, slot) && !goesOn(i - 1, hand, slot) && !goesOn(i + 1, hand, slot)) doubles.add(struck[hand]!);
   });
   return doubles;

@@ -1,6 +1,6 @@
 import { isObject, must } from '../check.ts';
 import { checkTimeline } from '../timeline/check-timeline.ts';
-import type { Limb } from '../sticking/types.ts';
+import { HANDS } from '../sticking/limbs.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 
 /** How a stick moves for one stroke, from its own height and that of the next stroke of the same hand. */
@@ -25,7 +25,7 @@ const height = (stroke: Stroke): 'high' | 'low' => (isHigh(stroke) ? 'high' : 'l
 export function motions(timeline: Timeline): Map<string, Motion> {
   checkTimeline(timeline);
   const found = new Map<string, Motion>();
-  for (const limb of ['R', 'L'] as Limb[]) {
+  for (const limb of HANDS) {
     const strokes = timeline.strokes.filter((s) => s.limb === limb);
     strokes.forEach((stroke, i) => {
       const next = strokes[(i + 1) % strokes.length];

@@ -1,4 +1,4 @@
-import { isHand } from '../sticking/limbs.ts';
+import { HANDS, isHand } from '../sticking/limbs.ts';
 import { oneOf, optionalSwitch } from '../check.ts';
 import { checkTimeline } from '../timeline/check-timeline.ts';
 import type { Hand } from '../sticking/types.ts';
@@ -23,7 +23,7 @@ export interface LongestRuns {
 /** The longest runs of one hand, over the seam too where the phrase goes round. */
 export function longestRuns(timeline: Timeline, hand: Hand, loop = false): LongestRuns {
   checkTimeline(timeline);
-  oneOf('hand', hand, ['R', 'L']);
+  oneOf('hand', hand, HANDS);
   optionalSwitch('loop', loop);
   const both = timeline.strokes.filter((s) => isHand(s.limb));
   return {

@@ -9,7 +9,7 @@ import { slotNames } from '../time/slot-names.ts';
 import type { Grid, MeterText, Ticks } from '../time/units.ts';
 import type { HoldItem, SlotItem } from '../sticking/types.ts';
 import { leadCells, type LedCell } from './lead.ts';
-import type { Phrase, PhraseRequest } from './types.ts';
+import { LEADS, type Phrase, type PhraseRequest } from './types.ts';
 
 /** A fault on its way out of the walk; it never leaves `layPhrase`. */
 class Refusal extends Error {
@@ -35,7 +35,6 @@ interface Walk {
   filled: number;
 }
 
-const LEADS = ['written', 'left', 'alternating'];
 const FILLS = ['exact', 'rests'];
 const NO_RULER = 'a meter and a grid, or a head such as [4/4:4]';
 

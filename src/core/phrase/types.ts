@@ -8,7 +8,10 @@ export interface Cell {
 }
 
 /** Who leads: as written, mirrored, or each cell by the hand that did not lead the one before. */
-export type Lead = 'written' | 'left' | 'alternating';
+export type Lead = (typeof LEADS)[number];
+
+/** Every rule of lead. */
+export const LEADS = ['written', 'left', 'alternating'] as const;
 
 /** What `layPhrase` takes. */
 export interface PhraseRequest {

@@ -1,6 +1,6 @@
 import { isObject, must, oneOf, optionalSwitch, whole } from '../check.ts';
 import { checkGrid, meterOf } from '../time/meter.ts';
-import { LIMBS } from './limbs.ts';
+import { HANDS, LIMBS } from './limbs.ts';
 import { SURFACES } from './surfaces.ts';
 import type { Chord, Item, Sticking, StrokeText } from './types.ts';
 
@@ -57,7 +57,7 @@ function checkStroke(stroke: StrokeText): void {
   must(Array.isArray(stroke.graces), 'grace notes', stroke.graces, 'a list of grace notes');
   for (const grace of stroke.graces) {
     must(isObject(grace), 'grace note', grace, 'a grace note with its hand');
-    oneOf('hand of a grace note', grace.hand, ['R', 'L']);
+    oneOf('hand of a grace note', grace.hand, HANDS);
     if (grace.surface !== undefined) oneOf('surface', grace.surface, SURFACES);
   }
 }

@@ -11,6 +11,9 @@ export type Limb = Hand | Foot;
 /** Every limb, in the order of a chord. */
 export const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
 
+/** Both hands. */
+export const HANDS: readonly Hand[] = ['R', 'L'];
+
 /** What a limb strikes where nothing is written. */
 export const DEFAULT_SURFACE: Record<Limb, Surface> = { R: 'snare', L: 'snare', K: 'kick', H: 'pedal' };
 
@@ -19,6 +22,6 @@ export const isHand = (limb: Limb): limb is Hand => limb === 'R' || limb === 'L'
 
 /** The other hand. */
 export function otherHand(hand: Hand): Hand {
-  if (hand !== 'R') oneOf('hand', hand, ['R', 'L']);
+  if (hand !== 'R') oneOf('hand', hand, HANDS);
   return hand === 'R' ? 'L' : 'R';
 }
