@@ -2,6 +2,9 @@
 import { readdirSync } from 'node:fs';
 import { basename } from 'node:path';
 
+// Whatever a bench builds.
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
 const names = readdirSync(import.meta.dirname)
   .filter((file) => file.endsWith('.ts') && file !== basename(import.meta.filename))
   .map((file) => basename(file, '.ts'));
