@@ -13,8 +13,8 @@ import {
   type StrokeText,
 } from '../../src/core/index.ts';
 
-/** Ten times as many runs where there is time for them. */
-export const runs = (n: number): { numRuns: number } => ({ numRuns: process.env.LONG ? 10 * n : n });
+/** A third of the runs where time is short, ten times as many with LONG. */
+export const runs = (n: number): { numRuns: number } => ({ numRuns: process.env.LONG ? 10 * n : Math.ceil(n / 3) });
 
 const surface = fc.option(fc.constantFrom(...SURFACES), { nil: undefined, freq: 3 });
 const hand = fc.constantFrom<Hand>('R', 'L');
