@@ -220,7 +220,7 @@ test('the first press plays, under a playhead, and only one sounds', async ({ pa
   await expect(spread.sound).toBeEmpty();
 });
 
-test('it has no barrier, with answers and with faults', async ({ page }) => {
+test('it is accessible with answers and with faults shown', async ({ page }) => {
   const { field, section } = await open(page, 'fit');
   await type(page, field(/^the cell/), 'rR');
   await expect(section.locator('pre')).toBeVisible();
@@ -231,7 +231,7 @@ test('it has no barrier, with answers and with faults', async ({ page }) => {
 test.describe('on a narrow screen, in the dark', () => {
   test.use({ viewport: { width: 320, height: 640 }, colorScheme: 'dark' });
 
-  test('nothing sticks out or bars the way', async ({ page }) => {
+  test('it fits the screen and is accessible', async ({ page }) => {
     const { field, says } = await open(page, 'fit');
     await type(page, field('meter'), '2+2+3/8');
     await expect(says).toContainText('Three into twenty-eight');

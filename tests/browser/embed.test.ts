@@ -41,7 +41,10 @@ test('an exercise stands alone: title, notation, player, and a way to the whole 
   expect(await barriersOn(page)).toEqual([]);
 });
 
-test('in a page of another site it plays, is set by its address and tells its height', async ({ page, watched }) => {
+test('in a page of another site it plays, takes settings from its address and reports its height', async ({
+  page,
+  watched,
+}) => {
   watched.expectFault(/request to another place: http:\/\/localhost/);
   const { frame, script } = await snippets(page, '?tempo=72&lead=left');
   expect(frame).toContain('/embed/flam-drag-slow/?tempo=72&amp;lead=left"');
@@ -63,7 +66,7 @@ test('in a page of another site it plays, is set by its address and tells its he
   server.close();
 });
 
-test('a page hears of nobody else’s height', async ({ page, watched }) => {
+test('a page takes the height from its own frame only', async ({ page, watched }) => {
   watched.expectFault(/request to another place: http:\/\/localhost/);
   const { frame, script } = await snippets(page);
   const foreign = `<iframe id="stranger" srcdoc="<script>parent.postMessage({ barwright: 'height', id: 'x', height: 9999 }, '*')</script>"></iframe>`;
@@ -112,7 +115,7 @@ test('where the browser keeps nothing for a frame, it plays and says so', async 
   server.close();
 });
 
-test('in a frame without script it reads', async ({ page, watched, served }) => {
+test('in a frame without script the exercise can be read', async ({ page, watched, served }) => {
   watched.expectFault(/request to another place: http:\/\/localhost|Blocked script execution|woff2|ERR_FAILED/);
   const { server, address } = await otherSite(
     `<iframe src="${served.address}${EMBED}" title="x" width="600" height="500" sandbox="allow-popups"></iframe>`,
@@ -124,7 +127,7 @@ test('in a frame without script it reads', async ({ page, watched, served }) => 
   server.close();
 });
 
-test('the snippet is offered by keyboard and has no barrier', async ({ page }) => {
+test('the snippet can be reached by keyboard and is accessible', async ({ page }) => {
   await page.goto('./exercises/flam-drag-slow/');
   await page.locator('.embed-snippet summary').focus();
   await page.keyboard.press('Enter');

@@ -63,7 +63,7 @@ test.describe('the list of exercises', () => {
     await expect(main(page).getByRole('link').first()).toBeFocused();
   });
 
-  test('holds a tempo: what starts no faster and goes at least as far', async ({ page }) => {
+  test('is filtered by a tempo that lies in the range of an exercise', async ({ page }) => {
     await open(page);
     await main(page).getByRole('spinbutton', { name: 'A tempo you can play' }).fill('120');
     await expect(count(page)).toHaveText(/^\d+ of \d+ exercises$/);
@@ -96,7 +96,7 @@ test.describe('the address of a filtered list', () => {
       expect(shown.filter((has) => !has.includes(wanted))).toEqual([]);
   });
 
-  test('goes back and forward a filter at a time', async ({ page }) => {
+  test('goes back and forward one filter at a time', async ({ page }) => {
     await open(page);
     const all = await told(page);
     await field(page, 'Part').selectOption('2');
@@ -127,7 +127,7 @@ test.describe('the address of a filtered list', () => {
     await expect.poll(() => told(page)).toBe(some);
   });
 
-  test('may be wrong in part: what is not to be had is named and left out', async ({ page }) => {
+  test('may be wrong in part: what does not exist is named and left out', async ({ page }) => {
     await open(page, '?part=6&meter=9/99&with=flams,bells&utm=x');
     await expect(main(page).getByText('The address asks for meter “9/99” and only with “bells”.')).toBeVisible();
     await expect(field(page, 'Part')).toHaveValue('6');
@@ -181,7 +181,7 @@ test('paper has the rows that are shown, what they were chosen by, and no form',
   await expect(page.locator('main select:visible, main input:visible, main button:visible')).toHaveCount(0);
 });
 
-test('two thousand rows are filtered between two frames, and none is made anew', async ({ page }) => {
+test('two thousand rows are filtered in under 100 ms, and no row is built again', async ({ page }) => {
   await page.route('**/exercises/', async (route) => {
     const response = await route.fetch();
     const html = await response.text();

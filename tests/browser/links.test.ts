@@ -124,7 +124,7 @@ test.describe('an address that sets something', () => {
     await expect(tempo(others[0])).not.toHaveValue('133');
   });
 
-  test('with values that cannot be had says so, and nothing breaks', async ({ page }) => {
+  test('with values out of range says so, and nothing breaks', async ({ page }) => {
     await page.goto(`${EXERCISE}?tempo=9999&lead=up&flam=45`);
     const figure = figures(page).first();
     await expect(line(figure)).toContainText('Set by the link: flam width 45 ms.');
@@ -170,7 +170,7 @@ test.describe('an address that sets something', () => {
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
 
-  test('a bar is linked all the same', async ({ page }) => {
+  test('a bar can still be linked to', async ({ page }) => {
     await page.goto(LESSON);
     const id = await ownBar(page);
     const link = copyLink(page.locator(`#${id}`));

@@ -1,6 +1,6 @@
 import { expect, test } from './site.ts';
 
-test('an unknown address answers with a page that helps on', async ({ page, watched }) => {
+test('an unknown address gives a page that leads on', async ({ page, watched }) => {
   watched.expectFault(/404/);
   const response = await page.goto('./lessons/there-is-no-such-lesson/');
   expect(response?.status()).toBe(404);

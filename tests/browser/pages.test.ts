@@ -35,7 +35,7 @@ test.describe('finding', () => {
     await expect(page).toHaveURL(/\/search\/\?q=flam$/);
   });
 
-  test('a word that stands nowhere is said to stand nowhere', async ({ page }) => {
+  test('a word that no page has is said not to be found', async ({ page }) => {
     await page.goto('./search/?q=qwqwq');
     await expect(main(page).getByRole('status')).toHaveText('Nothing has that in it.');
   });
@@ -85,7 +85,7 @@ test.describe('going through the course', () => {
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('The flam drag');
   });
 
-  test('the first page brings back to where one left off', async ({ page }) => {
+  test('the home page leads back to the lesson one was reading', async ({ page }) => {
     await page.goto('./');
     await expect(main(page).getByText('You were reading')).toBeHidden();
     await page.goto(LESSON);
@@ -159,7 +159,7 @@ test.describe('the sheet', () => {
     });
   }
 
-  test('paper has the notation and the text, and none of what surrounds them', async ({ page }) => {
+  test('on paper a lesson has its notation and text, without navigation and controls', async ({ page }) => {
     await page.goto(LESSON);
     await page.emulateMedia({ media: 'print' });
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();

@@ -121,7 +121,7 @@ test('a sound that did not load says so, and plays at the next press', async ({ 
   await expect(status).toHaveText('Playing.');
 });
 
-test('the same button stops, and nothing stays lit', async ({ page }) => {
+test('the same button stops, and no stroke stays lit', async ({ page }) => {
   const player = await openWithoutCountIn(page);
   const { go, status, lit, playhead } = player;
   await atOnce(player);
@@ -185,7 +185,7 @@ test('it goes on playing while the tempo changes, by every way there is', async 
   await expect(figure.locator('.on').first()).toBeAttached(PATIENTLY);
 });
 
-test('another lead is other letters under the same notes, and other words', async ({ page }) => {
+test('another lead changes the letters and the description, not the notes', async ({ page }) => {
   const { go, status, choice, letters, score, figure } = await openLesson(page);
   await go.click();
   await expect(status).toHaveText('Playing.');
@@ -279,7 +279,7 @@ test('a key pressed elsewhere on the page does nothing to a player', async ({ pa
   await expect(status).toBeEmpty();
 });
 
-test('of two players one sounds', async ({ page }) => {
+test('starting one player stops the other', async ({ page }) => {
   const first = await openLesson(page);
   const second = handles(figures(page).nth(1));
   await first.go.click();
@@ -332,7 +332,7 @@ test('heights, one hand alone and the metronome are under More, which tells what
   await expect(choice('metronome', 'off')).toBeChecked();
 });
 
-test('an opened player that plays has no barrier', async ({ page }) => {
+test('an opened player that plays is accessible', async ({ page }) => {
   const { go, more, status, choice } = await openLesson(page);
   await more.click();
   await choose(choice('check pattern', '1:1'));
@@ -341,7 +341,7 @@ test('an opened player that plays has no barrier', async ({ page }) => {
   expect(await barriersOn(page)).toEqual([]);
 });
 
-test.describe('with less motion wished for', () => {
+test.describe('with reduced motion', () => {
   test.use({ contextOptions: { reducedMotion: 'reduce' } });
 
   test('the line steps from stroke to stroke', async ({ page }) => {
@@ -366,7 +366,7 @@ test.describe('with less motion wished for', () => {
 test.describe('on a narrow screen', () => {
   test.use({ viewport: { width: 320, height: 480 } });
 
-  test('nothing sticks out, and stopping is at hand wherever the line is', async ({ page }) => {
+  test('it fits the screen, and the stop button stays in view', async ({ page }) => {
     const player = await openLesson(page);
     await atOnce(player);
     await player.go.click();

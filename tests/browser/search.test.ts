@@ -89,7 +89,7 @@ test.describe('a sticking', () => {
     await expect(status(page)).toHaveText(/Read as the sticking R R L L\. .*result/);
   });
 
-  test('that stands nowhere: what else to try', async ({ page }) => {
+  test('that is not found: the page says what else to try', async ({ page }) => {
     await open(page, { q: 'H H H' });
     await expect(status(page)).toContainText('Nothing here has that in it');
     await page.getByRole('button', { name: 'Look for it in any rotation' }).click();
@@ -100,7 +100,7 @@ test.describe('a sticking', () => {
 });
 
 test.describe('words', () => {
-  test('of which no page has all: those that have most are shown, and it is said', async ({ page }) => {
+  test('that no page has all of: pages with most of them are shown, and the page says so', async ({ page }) => {
     await open(page, { q: 'ratamacue metronome' });
     await expect(status(page)).toContainText('No page has all of these words.');
     await expect(results(page).filter({ hasText: /ratamacue/i })).not.toHaveCount(0);
@@ -144,7 +144,7 @@ test.describe('where the index does not come', () => {
     await expect(status(page)).toHaveText(/result/);
   });
 
-  test('a slow one is waited for, and it is said', async ({ page }) => {
+  test('a slow index is waited for, and the page says so', async ({ page }) => {
     let release = () => {};
     const held = new Promise<void>((resolve) => (release = resolve));
     await page.route('**/stickings.json', (route) => void held.then(() => route.continue()));
@@ -155,7 +155,7 @@ test.describe('where the index does not come', () => {
     await expect(status(page)).toHaveText(/result/);
   });
 
-  test('offline it says so', async ({ page, context, watched }) => {
+  test('offline, the page says so', async ({ page, context, watched }) => {
     watched.expectFault(/stickings|Failed to load resource|ERR_INTERNET_DISCONNECTED/);
     await open(page, { q: 'flam' });
     await expect(status(page)).toHaveText(/result/);

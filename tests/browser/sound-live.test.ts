@@ -131,7 +131,7 @@ test('stop is silence within 100 ms, without a click, in the middle of a crash',
 });
 
 test.describe("the page's own players", () => {
-  test('open inside the press, load the rest and move on, one at a time', async ({ bench }) => {
+  test('open within the press, then load and play, one at a time', async ({ bench }) => {
     const starting = bench.evaluate(() =>
       window.sound.onPress(() => {
         const request = window.sound.request('>lR LL R', { meter: '3/4', grid: 1 }, { bpm: 180 });

@@ -60,7 +60,7 @@ test('every command is named in one of them', () => {
   expect(commands.filter((name) => !named.includes(name))).toEqual([]);
 });
 
-test('every package earns a line in DEVELOPERS.md', () => {
+test('every package has a line in DEVELOPERS.md', () => {
   const packages = Object.keys({ ...dependencies, ...devDependencies, ...optionalDependencies });
   const text = read('DEVELOPERS.md');
   expect(packages.filter((name) => !text.includes(`\`${name}\``))).toEqual([]);

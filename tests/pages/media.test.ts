@@ -11,7 +11,7 @@ const attribute = (text: string, name: string) => new RegExp(`\\b${name}="([^"]*
 describe('a picture', () => {
   const picture = () => element(/<img [^>]*Two hands[^>]*>/);
 
-  test('keeps its room before it is there', () => {
+  test('has its width and height before it loads', () => {
     const [width, height] = ['width', 'height'].map((name) => Number(attribute(picture(), name)));
     expect(width / height).toBeCloseTo(1.5, 2);
   });
@@ -22,7 +22,7 @@ describe('a picture', () => {
     for (const one of offered) expect(files).toContain(one.split(' ')[0]);
   });
 
-  test('says what it shows, and has its line', () => {
+  test('has a text for screen readers and a caption', () => {
     expect(attribute(picture(), 'alt')).toBe('Two hands, the left one low.');
     expect(html).toMatch(/<figcaption>Ready\.<\/figcaption>/);
   });
@@ -46,17 +46,17 @@ describe('a film', () => {
     expect(files).toContain(attribute(element(/<track [^>]*>/), 'src'));
   });
 
-  test('keeps its room: that of its poster, or the shape that is said', () => {
+  test('has the size of its poster, or of the shape that is written', () => {
     expect(Number(attribute(film(), 'width')) / Number(attribute(film(), 'height'))).toBeCloseTo(1.5, 2);
     expect(element(/<video [^>]*once more[^>]*>/)).toMatch(/width="960" height="720"/);
   });
 
-  test('has a line of words, which stands for it on paper', () => {
+  test('has a caption, which replaces it on paper', () => {
     expect(html).toMatch(/<figcaption>[\s\S]*?print-only[\s\S]*?Four of them, from the side\.[\s\S]*?<\/figcaption>/);
   });
 });
 
-test('what to listen to stands behind the lesson', () => {
+test('what to listen to follows the lesson', () => {
   const section = element(/<section class="listen">[\s\S]*?<\/section>/);
   expect(section).toMatch(/Listen to/);
   expect(section).toMatch(/The march on our shelf[\s\S]*1:24[\s\S]*The left hand\./);

@@ -23,7 +23,7 @@ const words = (html: string) =>
 /** Hidden by name, by part, by name; the last is an exercise that only the first has. */
 const HIDDEN = ['/lessons/gone/', '/lessons/far/', '/exercises/secret/', '/exercises/alone/'];
 
-test('contents stand as the school has put them', () => {
+test('the contents follow the order the school has set', () => {
   expect([...new Set(links(page('/course/').split('<main')[1]))]).toEqual(
     ['last', 'together', 'first', 'between', 'seen'].map((id) => `/lessons/${id}/`),
   );
@@ -60,7 +60,7 @@ test('the icon and the page have the color of the school, on dark a lighter one 
   }
 });
 
-test('navigation goes the same way', () => {
+test('previous and next follow that order', () => {
   const next = (id: string) => /rel="next" href="([^"]*)"/.exec(page(`/lessons/${id}/`))?.[1];
   expect(['last', 'together', 'first', 'between', 'seen'].map(next)).toEqual([
     '/lessons/together/',
