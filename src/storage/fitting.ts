@@ -12,23 +12,20 @@ export interface Range {
 
 const says = ({ from, to }: Range): string => `${from}–${to}`;
 
+const isIn = (value: unknown, { from, to }: Range): boolean =>
+  typeof value === 'number' && value >= from && value <= to;
+
 /** A number in a range. */
-export const between = (range: Range) =>
-  v.pipe(
-    v.number(says(range)),
-    v.check((value) => value >= range.from && value <= range.to, says(range)),
-  );
+export const between = (range: Range) => v.custom<number>((value) => isIn(value, range), says(range));
 /** A whole number in a range. */
-export const whole = (range: Range) => v.pipe(between(range), v.integer(says(range)));
+export const whole = (range: Range) =>
+  v.custom<number>((value) => isIn(value, range) && Number.isInteger(value), says(range));
 /** One of these values. */
 export const oneOf = <const T extends readonly (string | number)[]>(...values: T) =>
   v.picklist(values, values.join(', '));
 /** A text of this form, of which `may` is an example. */
 export const matching = (form: RegExp, may: string) =>
-  v.pipe(
-    v.string(may),
-    v.check((text) => form.test(text), may),
-  );
+  v.custom<string>((value) => typeof value === 'string' && form.test(value), may);
 /** Yes or no. */
 export const flag = () => v.boolean('true, false');
 
