@@ -15,6 +15,7 @@ import {
 } from '../core/index.ts';
 import { rulerSays } from '../words/bar-math-answers.ts';
 import { wholeSays } from '../words/bar-math.ts';
+import { asSentence } from '../words/grammar.ts';
 import { spell } from '../words/numbers.ts';
 import { strokesIn } from './limits.ts';
 import type { RulerCell } from './ruler.ts';
@@ -61,7 +62,7 @@ export function readFigure(read: Reading, field: string, typed: string, named: r
   const parsed = parseSticking(text);
   if (!parsed.ok) {
     const [message, ...caret] = faultText(text, parsed.fault).split('\n');
-    return read.refuse(field, `${message.charAt(0).toUpperCase()}${message.slice(1)}.`, caret.join('\n'));
+    return read.refuse(field, asSentence(message), caret.join('\n'));
   }
   if (hasBars(parsed.sticking.hands))
     return read.refuse(field, 'A cell has no bar lines and no meter of its own here.');

@@ -18,7 +18,7 @@ export interface Fillings {
 }
 
 /** Ids of the cells that are tried, in the order a teacher would try them. */
-const STONES =
+const FILLERS =
   'single-left kick kick-doubled flam-left two-singles double rll flam-drag three-singles four-singles paradiddle'.split(
     ' ',
   );
@@ -28,13 +28,13 @@ const MOST_CELLS = 4;
 /** A longer gap holds the cell itself, or is no gap. */
 const LONGEST = 16;
 
-interface Stone {
+interface Filler {
   cell: NamedCell;
   slots: number;
 }
 
-function stonesFor(left: number, named: readonly NamedCell[]): Stone[] {
-  const found = STONES.flatMap((id) => named.find((cell) => cell.id === id) ?? []);
+function fillersFor(left: number, named: readonly NamedCell[]): Filler[] {
+  const found = FILLERS.flatMap((id) => named.find((cell) => cell.id === id) ?? []);
   return found.map((cell) => ({ cell, slots: slotsIn(cell.text) })).filter(({ slots }) => slots > 0 && slots <= left);
 }
 
@@ -43,25 +43,28 @@ function slotsIn(text: string): number {
   return parsed.ok ? slotCount(parsed.sticking.hands) : 0;
 }
 
-/** Choices of so many stones, each not before the one before it, that make the slots. */
-function choices(stones: readonly Stone[], slots: number, count: number): Stone[][] {
+/** Choices of so many fillers, each not before the one before it, that make the slots. */
+function choices(fillers: readonly Filler[], slots: number, count: number): Filler[][] {
   if (count === 0) return slots === 0 ? [[]] : [];
-  return stones.flatMap((stone, i) =>
-    stone.slots > slots ? [] : choices(stones.slice(i), slots - stone.slots, count - 1).map((rest) => [stone, ...rest]),
+  return fillers.flatMap((filler, i) =>
+    filler.slots > slots
+      ? []
+      : choices(fillers.slice(i), slots - filler.slots, count - 1).map((rest) => [filler, ...rest]),
   );
 }
 
 /** What could fill so many slots, of the cells of the course that teachers use for it. */
 export function fillingsOf(left: number, named: readonly NamedCell[]): Fillings {
-  const stones = left >= 1 && left <= LONGEST ? stonesFor(left, named) : [];
-  if (stones.length === 0) return { some: [], ways: 0n, of: [] };
-  const some: Stone[][] = [];
-  for (let count = 1; count <= MOST_CELLS && some.length < MOST; count += 1) some.push(...choices(stones, left, count));
-  const cells = stones.map(({ cell, slots }) => ({ id: cell.id, slots }));
+  const fillers = left >= 1 && left <= LONGEST ? fillersFor(left, named) : [];
+  if (fillers.length === 0) return { some: [], ways: 0n, of: [] };
+  const some: Filler[][] = [];
+  for (let count = 1; count <= MOST_CELLS && some.length < MOST; count += 1)
+    some.push(...choices(fillers, left, count));
+  const cells = fillers.map(({ cell, slots }) => ({ id: cell.id, slots }));
   return {
     some: some.slice(0, MOST).map((chosen) => fillingOf(chosen.map(({ cell }) => cell))),
     ways: arrangements({ cells, slots: left }).count,
-    of: stones.map(({ cell }) => cell),
+    of: fillers.map(({ cell }) => cell),
   };
 }
 

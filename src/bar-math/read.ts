@@ -3,6 +3,7 @@ import { countSyllables, meterOf, readMeter, slotsOf } from '../core/index.ts';
 import type { Grid, MeterText, Result } from '../core/index.ts';
 import type { RulerSaid } from '../words/bar-math-answers.ts';
 import { numberSays, tooLongSays, wholeSays } from '../words/bar-math.ts';
+import { asSentence } from '../words/grammar.ts';
 import { COUNTING } from '../words/site.ts';
 import { IN_WORKER, MOST_ROWS, MOST_TYPED, MOST_USES, strokeCounter, type WorkLimits } from './limits.ts';
 import type { FieldFault, Inputs } from './types.ts';
@@ -55,14 +56,12 @@ export function reading(inputs: Inputs, limits: WorkLimits = IN_WORKER): Reading
     number: (field, from, to) => within(field, DECIMAL, from, to, numberSays),
     meter: (field) => {
       const read = readMeter(textOf(field));
-      return read.ok ? read.meter.text : refuse(field, capitalised(read.fault.message));
+      return read.ok ? read.meter.text : refuse(field, asSentence(read.fault.message));
     },
-    take: (field, key, read) => (read.ok ? read[key] : refuse(field, capitalised(read.fault.message))),
+    take: (field, key, read) => (read.ok ? read[key] : refuse(field, asSentence(read.fault.message))),
     lay: strokeCounter(limits),
   };
 }
-
-const capitalised = (message: string): string => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
 
 /** Slots a beat, 1 to 8. */
 export const GRIDS = [1, 2, 3, 4, 5, 6, 7, 8] as const;

@@ -1,4 +1,5 @@
 import {
+  LEAD_OF,
   mirror,
   parseSticking,
   perform,
@@ -7,12 +8,13 @@ import {
   slotCount,
   type CellText,
   type Lead,
+  type LeadName,
   type Phrase,
   type PhraseFault,
   type Timeline,
 } from '../core/index.ts';
 import type { ExerciseData } from './exercise.ts';
-import type { LeadName, StaffName } from './fields.ts';
+import type { StaffName } from './fields.ts';
 import type { RudimentData } from './rudiment.ts';
 import { cellIds } from './fields.ts';
 import type { BarAttributes } from './vocabulary.ts';
@@ -50,8 +52,6 @@ export type CellLookup = (id: string) => { name: string; sticking: string } | un
 export type LaidBar =
   { ok: true; phrase: Phrase; timeline: Timeline; names: (string | null)[] } | { ok: false; fault: PhraseFault };
 
-const CORE_LEAD: Record<LeadName, Lead> = { right: 'written', left: 'left', alternating: 'alternating' };
-
 /** The id under which the cells of a bar without cells of its own stand. */
 const UNNAMED = 'bar';
 
@@ -61,7 +61,7 @@ export function barRequest(spec: BarSpec, cellOf: CellLookup): BarRequest {
   const cells = spec.cells?.map((id) => ({ id, text: textOf(id, cellOf) })) ?? [
     { id: UNNAMED, text: spec.sticking ?? '' },
   ];
-  return { cells, meter, grid, pickup, lead: CORE_LEAD[lead] };
+  return { cells, meter, grid, pickup, lead: LEAD_OF[lead] };
 }
 
 function textOf(id: string, cellOf: CellLookup): string {

@@ -2,6 +2,7 @@
  * Which exercises have what was asked for. A choice is written in one way everywhere, `grid=4`: on the row of an
  * exercise, in the form and in the address.
  */
+import { TEMPO_LIMITS } from '../core/time/units.ts';
 
 /** A name and a value: `grid=4`, `with=flams`, `tempo=80`. */
 export type Choice = string;
@@ -15,7 +16,7 @@ export interface Field {
 }
 
 /** A tempo in beats a minute; every whole number between these two can be asked for. */
-export const TEMPOS = { name: 'tempo', min: 30, max: 300 } as const;
+export const TEMPOS = { name: 'tempo', ...TEMPO_LIMITS } as const;
 
 /** What an address asks for, and what it asks for that is not to be had. */
 export interface FiltersRead {

@@ -1,5 +1,5 @@
 import { z } from 'astro/zod';
-import { COUNT_SYSTEMS, type CountSystem } from '../core/index.ts';
+import { COUNT_SYSTEMS, TEMPO_LIMITS, type CountSystem, type LeadName } from '../core/index.ts';
 
 /**
  * The fields that several kinds of content share. The error text of each says what can stand there, as the end of the
@@ -66,9 +66,6 @@ export const sticking = () => prose('a sticking in quotes, like ">lR LL R"');
 /** Slots before bar 1. */
 export const pickup = () => whole(1, 127, 'slots before bar 1');
 
-/** Slowest and fastest tempo that a page offers, in beats a minute. */
-export const TEMPO_LIMITS = { min: 30, max: 300 } as const;
-
 const beats = () => whole(TEMPO_LIMITS.min, TEMPO_LIMITS.max, 'beats a minute');
 
 /** Where to begin and where to arrive, in beats a minute (dotted quarters in 6/8, 9/8 and 12/8). */
@@ -78,10 +75,7 @@ export const tempo = () =>
     .refine((range) => range.from < range.to, { error: 'a slower tempo in from than in to', path: ['from'] });
 
 /** Which hand leads, as authors and players say it. */
-export const LEADS = ['right', 'left', 'alternating'] as const;
-
-/** Which hand leads: `right` is as written. */
-export type LeadName = (typeof LEADS)[number];
+export const LEADS = ['right', 'left', 'alternating'] as const satisfies readonly LeadName[];
 
 /** Which staff a bar is drawn on. */
 export const STAVES = ['pad', 'kit', 'auto'] as const;

@@ -1,5 +1,5 @@
 import { z } from 'astro/zod';
-import { MAX_SEED, PUZZLE_KINDS } from '../core/index.ts';
+import { MAX_SEED, PUZZLE_KINDS, TEMPO_LIMITS } from '../core/index.ts';
 import {
   cellIds,
   countsOrOff,
@@ -15,7 +15,6 @@ import {
   pickup,
   STAVES,
   sticking,
-  TEMPO_LIMITS,
   whole,
 } from './fields.ts';
 import { pictureAttributes, videoAttributes } from './media.ts';

@@ -1,8 +1,12 @@
+import { TEMPO_LIMITS } from '../core/time/units.ts';
 import { between, type Checked, fitting, flag, oneOf, type Report, whole } from './fitting.ts';
 import { type Fields, isFields, own, Shelf, type StorageOptions } from './shelf.ts';
 
 /** Ends of what can be set, both included: beats a minute, milliseconds. */
-export const LIMITS = { tempo: { from: 30, to: 300 }, flamMs: { from: 10, to: 80 } } as const;
+export const LIMITS = {
+  tempo: { from: TEMPO_LIMITS.min, to: TEMPO_LIMITS.max },
+  flamMs: { from: 10, to: 80 },
+} as const;
 
 /** Of one exercise or bar. */
 const MEMORY = {

@@ -45,5 +45,12 @@ export function sayBars<T>(texts: T): T {
  */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/**
+ * A clause, such as the message of a fault, as a sentence of its own.
+ *
+ * @example asSentence('a bar line stands here') // 'A bar line stands here.'
+ */
+export const asSentence = (clause: string): string => `${capital(clause)}.`;
+
 /** A word by how many there are of it. */
 export const many = (n: number, one: string, more = `${one}s`): string => (n === 1 ? one : more);

@@ -1,5 +1,5 @@
 /** What is said about rudiments, and the ladder of tempos that plays one. */
-import { inSentence } from './grammar.ts';
+import { capital, inSentence } from './grammar.ts';
 
 /**
  * Which main strokes are accented.
@@ -26,7 +26,7 @@ export function quartersLong(quarters: number): string {
  * @example familyName('flam') // 'Flam rudiments'
  */
 export function familyName(family: string): string {
-  const name = family.charAt(0).toUpperCase() + family.slice(1);
+  const name = capital(family);
   return name.endsWith('roll') ? `${name}s` : `${name} rudiments`;
 }
 

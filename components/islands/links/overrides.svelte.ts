@@ -2,7 +2,8 @@
 import { mount } from 'svelte';
 import { LINK_LABELS, noPlaceSays, overridesSay, refusedSays } from '../../../src/words/links.ts';
 import { type LinkOverrides, override } from '../player/settings.svelte.ts';
-import { LEADS, type PlayerProps } from '../player/props.ts';
+import { LEAD_OF } from '../../../src/core/phrase/types.ts';
+import type { PlayerProps } from '../player/props.ts';
 import OverrideLine from './OverrideLine.svelte';
 import { type LinkSettings, type QueryName, withoutSettings } from './query.ts';
 import { readQuery } from './read-query.ts';
@@ -25,7 +26,7 @@ class Overrides implements LinkOverrides {
   }
 
   get lead() {
-    return this.#settings.lead && LEADS[this.#settings.lead];
+    return this.#settings.lead && LEAD_OF[this.#settings.lead];
   }
 
   get flamMs(): number | undefined {

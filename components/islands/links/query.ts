@@ -2,8 +2,7 @@
  * What a link can set for one bar, in the query of its address so that the fragment stays an anchor:
  * `?tempo=80&lead=left&flam=45#bar-outer`.
  */
-/** The lead as addresses and pages call it. */
-export type LeadName = 'right' | 'left' | 'alternating';
+import type { LeadName } from '../../../src/core/phrase/types.ts';
 
 /** What is set; left out where it is as the bar begins by itself. */
 export interface LinkSettings {

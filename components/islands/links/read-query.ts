@@ -1,6 +1,7 @@
 import { fit, LIMITS, oneOf, whole } from '../../../src/storage/index.ts';
 import type { RefusedSetting } from '../../../src/words/links.ts';
-import type { LeadName, LinkSettings } from './query.ts';
+import type { LeadName } from '../../../src/core/phrase/types.ts';
+import type { LinkSettings } from './query.ts';
 
 /** What the bar can do. */
 export interface Offered {

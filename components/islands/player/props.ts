@@ -1,4 +1,4 @@
-import type { Lead } from '../../../src/core/index.ts';
+import { LEAD_OF, type Lead, type LeadName } from '../../../src/core/phrase/types.ts';
 
 /** What a player is handed by the page: plain JSON. */
 export interface PlayerProps {
@@ -22,7 +22,7 @@ export interface PlayerProps {
   /** Beats a minute: where to begin, where to arrive. */
   tempo: { from: number; to: number };
   /** Which leads can be chosen here. */
-  leads: readonly ('right' | 'left' | 'alternating')[];
+  leads: readonly LeadName[];
   /** The counting system's name; false where no counts are drawn. */
   counts?: string | false | undefined;
   staff?: 'pad' | 'kit' | 'auto' | undefined;
@@ -30,18 +30,8 @@ export interface PlayerProps {
   barLabel?: string | undefined;
 }
 
-/** Slowest and fastest beat, a minute. */
-export const TEMPO = { min: 30, max: 300 } as const;
-
-/** The leads as a page says them, and as a phrase knows them. */
-export const LEADS: Record<PlayerProps['leads'][number], Lead> = {
-  right: 'written',
-  left: 'left',
-  alternating: 'alternating',
-};
-
 /** The leads that can be chosen, as a phrase knows them; the first one is where it begins. */
 export function leadsOf({ leads }: Pick<PlayerProps, 'leads'>): [Lead, ...Lead[]] {
   const [first = 'right', ...others] = leads;
-  return [LEADS[first], ...others.map((lead) => LEADS[lead])];
+  return [LEAD_OF[first], ...others.map((lead) => LEAD_OF[lead])];
 }

@@ -3,10 +3,10 @@
  * link overrides for one bar.
  */
 import { createSubscriber } from 'svelte/reactivity';
-import type { Lead } from '../../../src/core/index.ts';
+import { LEAD_OF, type Lead } from '../../../src/core/phrase/types.ts';
 import { DEFAULTS, type ExerciseMemory, openPlayers, type SiteSettings } from '../../../src/storage/index.ts';
 import { differing, printQuery } from '../links/query.ts';
-import { LEADS, leadsOf, type PlayerProps } from './props.ts';
+import { leadsOf, type PlayerProps } from './props.ts';
 
 /** What a link sets for one bar; each value holds until the player chooses another. */
 export interface LinkOverrides {
@@ -106,7 +106,7 @@ export class BarSettings {
 
   /** What a link to the bar carries as its query: all that is set otherwise than the bar begins by itself. */
   get query(): string {
-    const nameOf = (lead: Lead) => this.#bar.leads.find((name) => LEADS[name] === lead);
+    const nameOf = (lead: Lead) => this.#bar.leads.find((name) => LEAD_OF[name] === lead);
     const now = { tempo: this.tempo, lead: nameOf(this.lead), flam: this.site.flamMs };
     const own = { tempo: this.#bar.tempo.from, lead: nameOf(this.#leads[0]), flam: DEFAULTS.flamMs };
     return printQuery(differing(now, own));

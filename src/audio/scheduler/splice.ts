@@ -39,7 +39,7 @@ function lastStrokeBefore(passes: readonly ScheduledPass[], moment: Seconds): Se
       .filter((event) => 'stroke' in event.note && holds(pass, event))
       .map(({ anchor }) => pass.start + anchor),
   );
-  return Math.max(-Infinity, ...anchors.filter((anchor) => anchor < moment - SAME));
+  return anchors.reduce((last, anchor) => (anchor < moment - SAME ? Math.max(last, anchor) : last), -Infinity);
 }
 
 /** Within half the gap to the stroke before, as core has it: that stroke is the old sequence's, so core cannot know the gap. */

@@ -136,7 +136,7 @@ function passOf(request: PlayRequest, opens: boolean): PassTimes {
     slots: slotsOfPass(request, layout, start, at),
     end: at(layout.timeline.ticks),
     ticks: layout.timeline.ticks,
-    graceLead: Math.max(0, ...events.map(({ seconds, anchor }) => anchor - seconds)),
+    graceLead: events.reduce((most, { seconds, anchor }) => Math.max(most, anchor - seconds), 0),
   };
 }
 

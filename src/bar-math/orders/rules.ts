@@ -22,7 +22,7 @@ export const RULE_FIELDS = [
 ] as const;
 
 /** What rules are read against. */
-export interface Ground {
+export interface RuleContext {
   rows: number;
   bars: number;
   meter: MeterText;
@@ -68,18 +68,18 @@ export function withoutRow(inputs: Inputs, row: number): Inputs {
 }
 
 /** The rules that are set. Counts hold in every bar; the last stroke is the last bar's. */
-export function rulesOf(inputs: Inputs, read: Reading, ground: Ground): ArrangeRules {
-  const { bars, barSlots, meter, grid } = ground;
+export function rulesOf(inputs: Inputs, read: Reading, context: RuleContext): ArrangeRules {
+  const { bars, barSlots, meter, grid } = context;
   const counts = (field: string): number[] =>
     read.take(field, 'slots', slotsOfCounts(meter, grid, inputs[field] ?? '', COUNTING)) ?? [];
   const everyBar = (slots: number[]) =>
     Array.from({ length: bars }, (_, bar) => slots.map((slot) => slot + bar * barSlots)).flat();
   const [accents, quiet, [end]] = [counts('accents'), counts('quiet'), counts('end')];
   const lead = leadOf(inputs, read);
-  const joins = joinsOf(inputs, read, ground);
+  const joins = joinsOf(inputs, read, context);
   return {
-    ...rowRule(inputs, read, 'first', ground),
-    ...rowRule(inputs, read, 'last', ground),
+    ...rowRule(inputs, read, 'first', context),
+    ...rowRule(inputs, read, 'last', context),
     ...(accents.length ? { accentOn: everyBar(accents) } : {}),
     ...(quiet.length ? { noAccentOn: everyBar(quiet) } : {}),
     ...(end === undefined ? {} : { lastStrokeOn: end + (bars - 1) * barSlots }),
@@ -106,13 +106,13 @@ function leadOf({ lead }: Inputs, read: Reading): Lead {
 }
 
 /** A rule that names a cell names it by its row, from 1. */
-function rowRule(inputs: Inputs, read: Reading, field: 'first' | 'last', { rows }: Ground) {
+function rowRule(inputs: Inputs, read: Reading, field: 'first' | 'last', { rows }: RuleContext) {
   if (!inputs[field]) return {};
   const row = read.whole(field, 1, rows);
   return row ? { [field]: idOfRow(row) } : {};
 }
 
-function joinsOf({ joins }: Inputs, read: Reading, { rows }: Ground): [string, string][] {
+function joinsOf({ joins }: Inputs, read: Reading, { rows }: RuleContext): [string, string][] {
   const pairs = readJoins(joins);
   const sound = pairs.every((pair) => pair.every((row) => row >= 1 && row <= rows));
   if (joins.trim() && (!sound || writeJoins(pairs) !== joins.trim()))

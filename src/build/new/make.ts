@@ -12,6 +12,7 @@ import type { Library } from '../content/library.ts';
 import type { Asked, Kind } from './args.ts';
 import { idOf, placeFor } from './place.ts';
 import { cellText, exerciseText, lessonText, termText } from './skeletons.ts';
+import { capital } from '../../words/grammar.ts';
 
 /** A file to be written, with what to say about it; or why there is none. */
 export type Made = { ok: true; file: string; text: string; says: string; next: string } | { ok: false; says: string };
@@ -71,7 +72,6 @@ function makeFile(library: Library, kind: Exclude<Kind, 'lesson'>, { name: id, o
 const file = (kind: Exclude<Kind, 'lesson'>, id: string) => `content/${SHELVES[kind]}/${id}.yaml`;
 /** What an id says with spaces. */
 const wordsOf = (id: string) => id.replaceAll('-', ' ');
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const NEXT = 'Open it and write; the lines that begin with # say what goes where.';
 
 type Start = (library: Library, id: string, options: Order['options']) => Made;

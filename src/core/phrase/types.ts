@@ -13,6 +13,15 @@ export type Lead = (typeof LEADS)[number];
 /** Every rule of lead. */
 export const LEADS = ['written', 'left', 'alternating'] as const;
 
+/** The leads as pages, addresses and content call them, and what each is to a phrase. */
+export const LEAD_OF = { right: 'written', left: 'left', alternating: 'alternating' } as const satisfies Record<
+  string,
+  Lead
+>;
+
+/** A lead by that name. */
+export type LeadName = keyof typeof LEAD_OF;
+
 /** What `layPhrase` takes. */
 export interface PhraseRequest {
   cells: readonly Cell[];

@@ -17,5 +17,8 @@ export type Grid = number;
 /** A meter as it is written: `4/4`, `6/8`, `2+2+3/8`. */
 export type MeterText = string;
 
+/** Slowest and fastest tempo that a page offers, in beats a minute. */
+export const TEMPO_LIMITS = { min: 30, max: 300 } as const;
+
 /** Ticks to a quarter note: 2⁶·3²·5·7, so that every grid, split in two, three or four, is whole. */
 export const TICKS_PER_QUARTER: Ticks = 20160;

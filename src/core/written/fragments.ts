@@ -60,7 +60,7 @@ function scoreBar(bar: TimelineBar, tick: Ticks, number: number): ScoreBar {
 
 /** The pickup as the last fragments of a bar like the first one: only those in which something sounds or is counted. */
 function pickupBar(timeline: Timeline): ScoreBar[] {
-  const first = Math.min(-timeline.pickupTicks, ...timeline.strokes.map((stroke) => stroke.tick));
+  const first = timeline.strokes.reduce((least, { tick }) => Math.min(least, tick), -timeline.pickupTicks);
   if (first >= 0) return [];
   const bar = timeline.bars[0];
   const whole = scoreBar(bar, -meterOf(bar.meter).barTicks, 0);

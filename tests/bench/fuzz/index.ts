@@ -1,4 +1,5 @@
 import type { Attack } from './attack.ts';
+import { barMath } from './bar-math.ts';
 import { links } from './links.ts';
 import { problems } from './problems.ts';
 import { puzzles } from './puzzles.ts';
@@ -7,4 +8,4 @@ import { storedFiles } from './stored-files.ts';
 import { texts } from './texts.ts';
 
 /** Every attack there is. */
-export const ATTACKS: readonly Attack[] = [texts, problems, schedules, puzzles, storedFiles, links];
+export const ATTACKS: readonly Attack[] = [texts, problems, schedules, puzzles, storedFiles, links, barMath];

@@ -1,9 +1,9 @@
 import { isDeepStrictEqual } from 'node:util';
-import { printQuery, type LeadName } from '../../../components/islands/links/query.ts';
+import { printQuery } from '../../../components/islands/links/query.ts';
 import { readQuery } from '../../../components/islands/links/read-query.ts';
 import { heightIn } from '../../../components/islands/links/snippet.ts';
 import { printSumAddress, readSumAddress } from '../../../src/bar-math/address.ts';
-import { MAX_SEED, printPuzzleAddress, readPuzzleAddress } from '../../../src/core/index.ts';
+import { MAX_SEED, printPuzzleAddress, readPuzzleAddress, type LeadName } from '../../../src/core/index.ts';
 import { printFilters, readFilters } from '../../../src/curriculum/exercise-filter.ts';
 import { printSheet, readSheet } from '../../../src/formats/sheet.ts';
 import { printSearchAddress, readSearchAddress } from '../../../src/search/address.ts';
