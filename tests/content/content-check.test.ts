@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { contentCheck } from '../../src/build/content-check.ts';
-import { EXERCISE, GOOD, planted, type Tree } from './plant.ts';
+import { BAR, EXERCISE, GOOD, lesson, LESSON, planted, QUESTION, type Tree } from './plant.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../src/build/check-content.ts', import.meta.url));
 const BAD: Tree = { ...GOOD, [EXERCISE]: 'title: Slow\n', 'content/cells/extra.yaml': '' };
@@ -23,9 +23,9 @@ describe('the program', () => {
   });
 
   test('ends with 0 where there are none, and tells what is worth a look', () => {
-    const { status, stdout } = run(GOOD);
+    const { status, stdout } = run({ ...GOOD, [LESSON]: lesson(`${BAR}\n\n${QUESTION}`) });
     expect(status).toBe(0);
-    expect(stdout).toMatch(/^Worth a look; nothing is refused for it:\n\ncontent\/cells:1:1\n/);
+    expect(stdout).toMatch(/^Worth a look; nothing is refused for it:\n\ncontent\/exercises:1:1\n/);
     expect(stdout).toMatch(/\n\nThe content is sound\.\n$/);
   });
 });
