@@ -1,8 +1,17 @@
-/** A rule of a style sheet as PostCSS hands it over, as far as it is used here. */
-interface AtRule {
+/** A rule, a declaration or a comment of a style sheet as PostCSS hands it over, as far as it is used here. */
+interface Node {
+  selector?: string;
+  params?: string;
+  prop?: string;
+  value?: string;
+  nodes?: Node[] | undefined;
+  clone(): Node;
+}
+
+/** A rule that begins with `@`. */
+interface AtRule extends Node {
   params: string;
-  nodes?: readonly { toString(): string }[] | undefined;
-  replaceWith(css: string): unknown;
+  replaceWith(...nodes: Node[]): unknown;
   error(message: string): Error;
 }
 
@@ -27,11 +36,23 @@ export function countedRules(): CountedRules {
           throw rule.error(
             `@for ${rule.params}: "$n from 1 to 8", "$n from 2 to 16 step 2" or "$n in 50 75 100" can stand there`,
           );
-        const body = (rule.nodes ?? []).join('\n');
-        rule.replaceWith(numbers.map((number) => body.replaceAll(name, String(number))).join('\n'));
+        const body = rule.nodes ?? [];
+        rule.replaceWith(
+          ...numbers.flatMap((number) => body.map((node) => numbered(node.clone(), name, String(number)))),
+        );
       },
     },
   };
+}
+
+/** A rule, and all in it, with the number in the place of its name. */
+function numbered(node: Node, name: string, number: string): Node {
+  for (const part of ['selector', 'params', 'prop', 'value'] as const) {
+    const text = node[part];
+    if (text !== undefined) node[part] = text.replaceAll(name, number);
+  }
+  node.nodes?.forEach((inner) => numbered(inner, name, number));
+  return node;
 }
 
 /**

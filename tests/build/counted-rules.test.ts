@@ -1,12 +1,8 @@
-import { preprocessCSS, resolveConfig } from 'vite';
 import { expect, test } from 'vitest';
-import { countedRules, numbersIn } from '../../src/build/counted-rules.ts';
+import { numbersIn } from '../../src/build/counted-rules.ts';
+import { writtenOut } from '../helpers/expanded-css.ts';
 
-const written = async (sheet: string): Promise<string> => {
-  const css = { postcss: { plugins: [countedRules()] } };
-  const config = await resolveConfig({ configFile: false, logLevel: 'silent', css }, 'build');
-  return (await preprocessCSS(sheet, '/sheet.css', config)).code.replace(/\s+/g, ' ').trim();
-};
+const written = async (sheet: string): Promise<string> => (await writtenOut(sheet)).replace(/\s+/g, ' ').trim();
 
 test('rules are written out once for each number, in order, where they stand', async () => {
   expect(
