@@ -15,8 +15,8 @@ export default defineConfig({
   forbidOnly: true,
   // Limits are there so that a test that hangs is found. A test waits for what is to be seen and is done at once; on a
   // machine that is busy otherwise it waits a few times longer and must not fail for it.
-  timeout: 90_000,
-  expect: { timeout: 15_000 },
+  timeout: 180_000,
+  expect: { timeout: 30_000 },
   reporter: process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [['line'], ['json']] : 'list',
   use: {
     launchOptions: { executablePath, args: BROWSER_FLAGS },
