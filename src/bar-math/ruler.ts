@@ -81,7 +81,7 @@ export interface BeatAt {
 
 /** A slot's mark stands so far into the slot: room for a grace note before it. */
 const INSET = 0.36;
-/** Brackets of neighbours keep so much of a slot between them. */
+/** Brackets of neighbors keep so much of a slot between them. */
 const GAP = 0.08;
 /** A letter of a name, in pixels. */
 const LETTER = 6.3;

@@ -15,10 +15,10 @@ export function icons(): AstroIntegration {
     name: 'icons',
     hooks: {
       'astro:build:done': async ({ dir }) => {
-        const { colours } = readSchool(new URL('../../', import.meta.url));
-        if (!colours || colours.warm.toLowerCase() === WARM) return;
+        const { colors } = readSchool(new URL('../../', import.meta.url));
+        if (!colors || colors.warm.toLowerCase() === WARM) return;
         const drawn = await readFile(new URL('favicon.svg', dir), 'utf8');
-        const icon = drawn.replace(WARM, colours.warm).replace(WARM_DARK, darkWarm(colours));
+        const icon = drawn.replace(WARM, colors.warm).replace(WARM_DARK, darkWarm(colors));
         await writeFile(new URL('favicon.svg', dir), icon);
         await writeFile(new URL('favicon.png', dir), await picture(icon, 48));
         const { default: sharp } = await import('sharp');

@@ -55,15 +55,7 @@ export function schoolConstants(): AstroIntegration {
 }
 
 /** The constants by the names they have in the code, each as an expression. */
-function constantsOf({
-  barWord,
-  counting,
-  name,
-  school,
-  language,
-  contact,
-  colours,
-}: SiteData): Record<string, string> {
+function constantsOf({ barWord, counting, name, school, language, contact, colors }: SiteData): Record<string, string> {
   const constants = {
     __BAR_WORD__: barWord,
     __COUNTING__: counting,
@@ -71,7 +63,7 @@ function constantsOf({
     __SCHOOL__: school,
     __LANGUAGE__: language,
     __CONTACT__: contact,
-    __OWN_COLORS__: colours !== undefined,
+    __OWN_COLORS__: colors !== undefined,
   };
   return Object.fromEntries(Object.entries(constants).map(([key, value]) => [key, JSON.stringify(value)]));
 }

@@ -1,5 +1,5 @@
 import { getCollection, type CollectionEntry } from 'astro:content';
-import { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from '../curriculum/index.ts';
+import { arrange, neighbors, withoutHidden, type PlacedLesson, type PlacedPart } from '../curriculum/index.ts';
 import { lessonWords } from './lesson-words.ts';
 import { once } from './once.ts';
 import { said } from './said.ts';
@@ -70,8 +70,8 @@ export async function getPart(number: number): Promise<CoursePart> {
 }
 
 /** The written lessons before and after one, across the parts; none around a hidden one. */
-export async function lessonNeighbours(id: string): Promise<{ previous?: LessonEntry; next?: LessonEntry }> {
-  return neighbours(await shownLessons(), id);
+export async function lessonNeighbors(id: string): Promise<{ previous?: LessonEntry; next?: LessonEntry }> {
+  return neighbors(await shownLessons(), id);
 }
 
 /** The lessons of every exercise, found once a build: to look through all lessons for each exercise takes too long. */

@@ -5,7 +5,7 @@ import { once } from './once.ts';
 import {
   getLessons,
   getParts,
-  lessonNeighbours,
+  lessonNeighbors,
   lessonsWithExercise,
   type CoursePart,
   type LessonEntry,
@@ -99,7 +99,7 @@ const places = once(async () => {
 /** Where an exercise stands; nothing for one that belongs to no lesson or is hidden. */
 export async function exercisePlace(id: string): Promise<ExercisePlace | undefined> {
   const place = (await places()).get(id);
-  return place && { ...place, nextLesson: (await lessonNeighbours(place.lesson.data.id)).next };
+  return place && { ...place, nextLesson: (await lessonNeighbors(place.lesson.data.id)).next };
 }
 
 /** The other lessons whose text shows an exercise that has its place in one. */

@@ -1,7 +1,7 @@
 import type { SiteData } from './site.ts';
 
 /** The warm color of a school. */
-type Colors = NonNullable<SiteData['colours']>;
+type Colors = NonNullable<SiteData['colors']>;
 
 /**
  * The warm color on dark paper, for a style sheet: the school's, or its warm color made light enough to read there (a

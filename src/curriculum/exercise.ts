@@ -1,7 +1,7 @@
 import { z } from 'astro/zod';
 import { grid, id, ids, LEADS, line, meter, oneOf, pickup, prose, STAVES, sticking, tempo } from './fields.ts';
 
-/** An exercise, in `content/exercises/<id>.yaml`: one phrase to practise, at an address of its own. */
+/** An exercise, in `content/exercises/<id>.yaml`: one phrase to practice, at an address of its own. */
 export const exerciseSchema = z
   .strictObject({
     title: line('a short title', 80),

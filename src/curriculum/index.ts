@@ -12,7 +12,7 @@ export { FAMILIES, rudimentSchema, type RudimentData } from './rudiment.ts';
 export { OWN_PARTS_FROM, siteSchema, type SiteData } from './site.ts';
 export { termSchema, type TermData } from './term.ts';
 export { handLoop, mainHands, otherHands, strokesOf } from './rudiment-hands.ts';
-export { arrange, neighbours, withoutHidden, type PlacedLesson, type PlacedPart } from './order.ts';
+export { arrange, neighbors, withoutHidden, type PlacedLesson, type PlacedPart } from './order.ts';
 export { ADDRESSES, FIXED_PAGES, partAddress } from './addresses.ts';
 export {
   attributesOf,

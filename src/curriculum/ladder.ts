@@ -1,8 +1,8 @@
 /**
- * How a rudiment is practised, open, closed and open again (common practice): from slow to fast and back by even steps.
+ * How a rudiment is practiced, open, closed and open again (common practice): from slow to fast and back by even steps.
  */
 
-/** Slow enough to begin with, fast enough to work towards, in beats a minute: ours, for every rudiment alike. */
+/** Slow enough to begin with, fast enough to work toward, in beats a minute: ours, for every rudiment alike. */
 export const RUDIMENT_TEMPO = { from: 60, to: 120 } as const;
 
 /** Beats a minute from one step to the next: ours. */

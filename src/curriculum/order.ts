@@ -82,9 +82,9 @@ export function withoutHidden<L extends PlacedLesson>(
 /**
  * What stands before and after an item of a list, told by id; undefined at its ends.
  *
- * @example `neighbours([{ id: 'a' }, { id: 'b' }], 'a')` has only `next`
+ * @example `neighbors([{ id: 'a' }, { id: 'b' }], 'a')` has only `next`
  */
-export function neighbours<T extends { id: string }>(list: readonly T[], id: string): { previous?: T; next?: T } {
+export function neighbors<T extends { id: string }>(list: readonly T[], id: string): { previous?: T; next?: T } {
   const at = list.findIndex((item) => item.id === id);
   return at < 0 ? {} : { previous: list[at - 1], next: list[at + 1] };
 }

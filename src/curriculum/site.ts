@@ -12,8 +12,11 @@ function isLanguage(code: string): boolean {
   }
 }
 
-const colour = () =>
-  z.string({ error: 'a colour like "#a8481c"' }).regex(/^#[0-9a-f]{6}$/i, { error: 'a colour like "#a8481c"' });
+const color = () =>
+  z.string({ error: 'a color like "#a8481c"' }).regex(/^#[0-9a-f]{6}$/i, { error: 'a color like "#a8481c"' });
+
+const warmColors = (key: 'colors' | 'colours') =>
+  z.strictObject({ warm: color(), warmDark: color().optional() }, { error: `${key}: { warm, warmDark }` }).optional();
 
 /** Parts of a school's own are numbered from here; the parts that come with Barwright stay below, in every version. */
 export const OWN_PARTS_FROM = 20;
@@ -68,11 +71,7 @@ const aliases = z
   })
   .default({});
 
-/**
- * What a school sets for its site, `content/site.yaml`. Every field may be left out, so that a newer version of Barwright
- * never has to touch a school's file.
- */
-export const siteSchema = z.strictObject({
+const siteFields = z.strictObject({
   /** Stands in every page's title. */
   name: line('the name of the site', 60).default('Drum course'),
   school: line('the name of the school', 80).default('Music school'),
@@ -87,10 +86,10 @@ export const siteSchema = z.strictObject({
   counting: countSystem().default('1 e & a'),
   /** What a bar is called. */
   barWord: oneOf(['bar', 'measure']).default('bar'),
-  /** The one warm colour, on light and on dark paper; a warmDark that is left out is a lighter warm. */
-  colours: z
-    .strictObject({ warm: colour(), warmDark: colour().optional() }, { error: 'colours: { warm, warmDark }' })
-    .optional(),
+  /** The one warm color, on light and on dark paper; a warmDark that is left out is a lighter warm. */
+  colors: warmColors('colors'),
+  /** The same under the name it had first, which schools have in their files. */
+  colours: warmColors('colours'),
   /** What is left out of the contents, the lists, the navigation, the search and the map of the site. */
   hide,
   /** Parts of the school's own. */
@@ -100,6 +99,17 @@ export const siteSchema = z.strictObject({
   /** Names of cells as the school's players say them. */
   aliases,
 });
+
+/**
+ * What a school sets for its site, `content/site.yaml`. Every field may be left out, so that a newer version of Barwright
+ * never has to touch a school's file.
+ */
+export const siteSchema = siteFields
+  .refine(({ colors, colours }) => !colors || !colours, {
+    error: 'nothing beside "colors", which is the same setting',
+    path: ['colours'],
+  })
+  .transform(({ colours, ...site }) => ({ ...site, colors: site.colors ?? colours }));
 
 /** What the site's file says, with what it leaves out. */
 export type SiteData = z.infer<typeof siteSchema>;

@@ -11,7 +11,7 @@ export interface SquareCode {
 const QUIET = 4;
 
 /**
- * A text as a square code that a telephone reads; it stays readable with up to 15 % of it spoilt (level M). Throws where
+ * A text as a square code that a telephone reads; it stays readable with up to 15 % of it spoiled (level M). Throws where
  * the text is longer than such a code can hold (2,331 bytes).
  */
 export function squareCode(text: string): SquareCode {

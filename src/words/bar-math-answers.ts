@@ -176,7 +176,7 @@ export const tooLongToPlay = (bars: number, strokes: number): string =>
 /** The same within a sentence. */
 export const cellsSay = (names: readonly string[]): string => runs(names).join(', ');
 
-/** Neighbours of one name are told once, with how many there are. */
+/** Neighbors of one name are told once, with how many there are. */
 function runs(names: readonly string[]): string[] {
   const all: { name: string; times: number }[] = [];
   for (const name of names) {

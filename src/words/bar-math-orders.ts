@@ -21,13 +21,13 @@ export const ORDER_LABELS = sayBars({
   loop: 'the bar goes round: its end meets its beginning',
   liked: 'Which do the hands like?',
   score:
-    'The measure is ours. First counts the longest run of one hand, grace notes included; then at how many joins the same hand goes on; then the tightest gap. What a hand has practised it likes better than any measure says.',
+    'The measure is ours. First counts the longest run of one hand, grace notes included; then at how many joins the same hand goes on; then the tightest gap. What a hand has practiced it likes better than any measure says.',
   easiest: 'The easiest',
   hardest: 'The hardest',
   inOrder: 'All of them, the easiest first',
   near: 'One swap away',
-  practise: 'A row to practise',
-  keep: 'Keep it to practise',
+  practice: 'A row to practice',
+  keep: 'Keep it to practice',
   takeOut: 'Take it out',
   takeFromRow: 'Take it out of the row',
   five: 'The five easiest of these cells',
@@ -145,7 +145,7 @@ export function scoreSays({ run, joins, gaps }: HandScore, meter: MeterText, gri
   return `${row}, ${joint}, tightest gap ${gapSays(gap, slotNames(meter, grid))} ${GAP_OF[tightest]}.`;
 }
 
-/** A swap of two neighbours, by the place of the first of them from 0. */
+/** A swap of two neighbors, by the place of the first of them from 0. */
 export const swapSays = (place: number, before: string, after: string): string =>
   `Cells ${place + 1} and ${place + 2} change places: ${before} before ${after}`;
 
@@ -174,7 +174,7 @@ export function keptSays(orders: number, apart: number): string {
       'Nothing is kept yet. Keep the order on the ruler, turn to another, keep that too: they are put in a row in which each bar is a small change from the last.',
     );
   if (orders === 1) return 'One is kept. Keep another, and the two make a row.';
-  const row = `Practise these ${spell(orders)} in this order: each is a small change from the last.`;
+  const row = `Practice these ${spell(orders)} in this order: each is a small change from the last.`;
   const how =
     orders - apart > 2
       ? ' The row is found by a rule of thumb, always on to the nearest; now and then a shorter one exists.'

@@ -35,7 +35,7 @@ const SUMS = {
   },
   orders: {
     title: 'How many orders?',
-    does: 'Take a few cells and fill the bar with them: how many bars that makes, how many keep to your rules, which of them the hands like, and a row of them to practise.',
+    does: 'Take a few cells and fill the bar with them: how many bars that makes, how many keep to your rules, which of them the hands like, and a row of them to practice.',
   },
   spread: {
     title: 'Spread evenly',

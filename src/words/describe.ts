@@ -42,7 +42,7 @@ interface Said {
   text: string;
 }
 
-/** Neighbours of which the same is said, said once. */
+/** Neighbors of which the same is said, said once. */
 function compress(said: readonly Said[]): Said[] {
   return said.reduce<Said[]>((all, next) => {
     const last = all[all.length - 1];

@@ -62,7 +62,7 @@ export const QUESTION_HINTS = sayBars({
   gap: 'Leave out the slot you start from, and count the one you arrive at.',
   'rests-after': 'Say the silent counts aloud, and nothing else.',
   strokes: 'Count them once more, aloud, with a finger on the bar.',
-  'longest-run': 'Write the letters in a row, small ones too, and look for neighbours that are alike.',
+  'longest-run': 'Write the letters in a row, small ones too, and look for neighbors that are alike.',
   slots: 'How many beats are there, and how many slots in each?',
   'bar-seconds': 'How long is one beat, and how many of them has the bar?',
   'cell-slots': 'Each place between two spaces is one slot, whatever stands in it.',
@@ -96,7 +96,7 @@ export const MISS_SAYS = sayBars({
   'bars-for-cells': 'So many bars, yes. How many cells stand in them?',
   'start-counted': 'Do not count the slot you start from.',
   'end-not-counted': 'One is still missing. Say every count on the way aloud.',
-  'start-right': 'It does begin at that height. Where does the stick have to be afterwards?',
+  'start-right': 'It does begin at that height. Where does the stick have to be afterward?',
   'end-right': 'It does end at that height. Where does it begin?',
 } as const);
 

@@ -38,7 +38,7 @@ export const LABELS = {
   exercise: 'Exercise',
   seeAlso: 'See also',
   alsoCalled: 'Also',
-  practised: 'Lessons and exercises with it',
+  practiced: 'Lessons and exercises with it',
   alsoIn: 'Also in',
   check: 'Check',
   yourNumber: 'Your answer, a number',

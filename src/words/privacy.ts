@@ -112,7 +112,7 @@ export function leftOutSays({ at, value, may }: { at: readonly string[]; value: 
 }
 
 /**
- * That an import is undone, and what of it is not because it was changed afterwards.
+ * That an import is undone, and what of it is not because it was changed afterward.
  *
  * @example undoneSays([{ at: ['site', 'swing'] }]) // 'Import undone, except for what has changed since: site › swing.'
  */

@@ -50,7 +50,7 @@ export function rudimentDescription({ name, number, hands }: RudimentSaid): stri
 const LENGTHS: Record<string, string> = { 4: 'quarter', 8: 'eighth', 16: 'sixteenth', 32: 'thirty-second' };
 
 /**
- * A row of note values in words; equal neighbours are counted.
+ * A row of note values in words; equal neighbors are counted.
  *
  * @example rhythmSays('8t 16t 16t 8t') // 'triplet eighth, 2 triplet sixteenths, triplet eighth'
  */

@@ -27,7 +27,7 @@ function wiresShare(name: VoiceName): number {
 }
 
 /** The middle of a stroke's spectrum by energy, in hertz. */
-function centre(take: Float32Array): number {
+function center(take: Float32Array): number {
   const edges = Array.from({ length: 160 }, (_, i) => 100 * (i + 1));
   const bands = energies(seconds(take, 0, 0.16), RATE, edges);
   const whole = bands.reduce((sum, band) => sum + band, 0);
@@ -85,12 +85,12 @@ describe('the snare drum by height of the stroke', () => {
 
   test('left and right differ, and only by a shade', () => {
     const edges = [150, 300, 600, 1200, 2400, 4800, 9600];
-    const colour = (side: number) => {
+    const color = (side: number) => {
       const own = takes('tap').filter((_, variant) => variant % 2 === side);
       const sums = own.map((take) => energies(seconds(take, 0, 0.1), RATE, edges));
       return edges.map((_, band) => decibels(mean(sums.map((bands) => bands[band]))));
     };
-    const differences = colour(0).map((right, band) => Math.abs(right - colour(1)[band]));
+    const differences = color(0).map((right, band) => Math.abs(right - color(1)[band]));
     expect(Math.max(...differences)).toBeGreaterThan(0.5);
     expect(Math.max(...differences)).toBeLessThan(5);
   });
@@ -150,7 +150,7 @@ describe('toms and bass drum', () => {
       mean(takes(which).map((take) => loudestBetween(seconds(take, 0, 0.06), RATE, 0.8 * pitch, 1.35 * pitch)));
     expect(level(name) - level(tap)).toBeGreaterThan(4.5);
     expect(level(name) - level(tap)).toBeLessThan(7.5);
-    expect(mean(takes(tap).map(centre))).toBeLessThan(mean(takes(name).map(centre)));
+    expect(mean(takes(tap).map(center))).toBeLessThan(mean(takes(name).map(center)));
     expect(start(tap)).toBeLessThan(start(name));
   });
 

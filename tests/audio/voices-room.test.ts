@@ -14,7 +14,7 @@ describe.each([44100, 48000])('the room at %i Hz', (rate) => {
   });
 
   test('answers after the stroke, never with it', () => {
-    // A wall two thirds of a metre away answers after 4 ms (sound goes 343 m a second).
+    // A wall two thirds of a meter away answers after 4 ms (sound goes 343 m a second).
     for (const channel of channels) {
       expect(rmsBetween(channel, rate, 0, 0.004)).toBeLessThan(-90);
       expect(rmsBetween(channel, rate, 0.004, 0.03)).toBeGreaterThan(-40);

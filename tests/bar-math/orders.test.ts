@@ -9,7 +9,7 @@ import type { Inputs, SumProps } from '../../src/bar-math/types.ts';
 import {
   arrangements,
   loopArrangements,
-  neighbours,
+  neighbors,
   rankArrangements,
   swapDistance,
   TooLarge,
@@ -183,14 +183,14 @@ describe('from one order to others', () => {
   it('one swap away are those that keep to the rules', () => {
     const shown = arrangements(sixty({})).at(16n);
     const near = neighborOrders({ ...ORDERS, order: '17' }, props);
-    expect(near.rows.map(({ number }) => number)).toEqual(neighbours(shown).map((ids) => numberOf(ids)));
+    expect(near.rows.map(({ number }) => number)).toEqual(neighbors(shown).map((ids) => numberOf(ids)));
     expect(neighborOrders({ ...ORDERS, run: '2', graces: 'yes' }, props)).toEqual({
       says: 'Two cells that stand side by side change places, and all the rest stays. Two swaps make another order; one of them breaks a rule and is left out.',
       rows: [{ number: '2', key: '0', says: 'Cells 1 and 2 change places: flam drag before kick', why: '' }],
     });
   });
 
-  it('a row to practise begins with the first that was kept and goes on to the nearest', () => {
+  it('a row to practice begins with the first that was kept and goes on to the nearest', () => {
     const { kept } = ask({ kept: '60,1,30,2' });
     const orders = kept!.rows.map(({ number }) => arrangements(sixty({})).at(BigInt(number) - 1n));
     const steps = orders.slice(1).map((order, i) => swapDistance(orders[i], order));
@@ -200,7 +200,7 @@ describe('from one order to others', () => {
       if (steps[i] === 1) expect(why).toMatch(/^Cells \d and \d change places: /);
       else expect(between).toHaveLength(steps[i] - 1);
     });
-    expect(kept?.says).toContain('Practise these four in this order');
+    expect(kept?.says).toContain('Practice these four in this order');
   });
 
   it('orders of hundreds of cells are put in a row, without the steps between', () => {

@@ -38,11 +38,11 @@ async function type(page: Page, field: ReturnType<ReturnType<typeof sum>['field'
 /** Everything that folds in the sum of orders, with a join forbidden and an order kept. */
 async function openAll(page: Page) {
   const { section, fold, field } = sum(page, 'orders');
-  await section.getByRole('button', { name: 'Keep it to practise' }).click();
+  await section.getByRole('button', { name: 'Keep it to practice' }).click();
   for (const name of ['Rules', 'Rarer rules', 'Which do the hands like?', 'One swap away']) await fold(name).click();
   await section.getByRole('button', { name: 'Forbid a join' }).click();
   await field('the bar goes round: its end meets its beginning').check();
-  await section.getByRole('button', { name: 'Keep it to practise' }).click();
+  await section.getByRole('button', { name: 'Keep it to practice' }).click();
   await fold('The same loop, begun elsewhere').click();
   await expect(section.getByText('The hardest')).toBeVisible();
 }
@@ -104,7 +104,7 @@ test('how many orders: with rules, one after another, each to be heard', async (
   await expect(field(/^the cell/).first()).toBeFocused();
 });
 
-test('orders by forbidden joins, by what the hands like, by a swap and in a row to practise, all by keys', async ({
+test('orders by forbidden joins, by what the hands like, by a swap and in a row to practice, all by keys', async ({
   page,
 }) => {
   const { section, says, field, fold, sound } = await open(page, 'orders');
@@ -129,18 +129,18 @@ test('orders by forbidden joins, by what the hands like, by a swap and in a row 
   const swap = section.getByRole('button', { name: 'Play: Cells 1 and 2 change places: flam drag before kick' });
   await swap.press('Enter');
   await expect(number).toHaveValue('2');
-  await section.getByRole('button', { name: 'Keep it to practise' }).press('Enter');
+  await section.getByRole('button', { name: 'Keep it to practice' }).press('Enter');
   await type(page, number, '12');
-  await section.getByRole('button', { name: 'Keep it to practise' }).press('Enter');
+  await section.getByRole('button', { name: 'Keep it to practice' }).press('Enter');
   await section.getByRole('button', { name: /^Lay the steps between/ }).press('Enter');
-  await expect(section.getByText(/^Practise these \w+ in this order/)).toBeVisible();
+  await expect(section.getByText(/^Practice these \w+ in this order/)).toBeVisible();
   await expect(
     section.getByRole('button', { name: /^Play/, includeHidden: false }).and(page.locator(':focus')),
   ).toHaveCount(1);
   await expect.poll(() => new URL(page.url()).hash).toMatch(/&joins=3-2&.*&kept=2,\d+,12$/);
-  const rows = await section.locator('.practise li .what > p:first-child').allTextContents();
+  const rows = await section.locator('.practice li .what > p:first-child').allTextContents();
   await page.reload();
-  await expect(section.locator('.practise li .what > p:first-child')).toHaveText(rows);
+  await expect(section.locator('.practice li .what > p:first-child')).toHaveText(rows);
 });
 
 test('what is too much for one press is counted beside the page', async ({ page }) => {
@@ -201,8 +201,8 @@ test('an address that asks for what is not here gets a sentence', async ({ page 
   await page.goto(`${PAGE}#fits&cell=kick`);
   await expect(page.getByText('There is no sum called “fits” here.')).toBeVisible();
   await page.goto('about:blank');
-  const { section, says } = await open(page, 'fit', '#fit&cell=kick&colour=red&bars=many');
-  await expect(section.getByText('The address also names “colour”')).toBeVisible();
+  const { section, says } = await open(page, 'fit', '#fit&cell=kick&color=red&bars=many');
+  await expect(section.getByText('The address also names “color”')).toBeVisible();
   await expect(sum(page, 'fit').field('bars')).toHaveAccessibleDescription(/“many” cannot stand here/);
   await expect(says).toBeEmpty();
 });

@@ -45,7 +45,7 @@ for (const [name, address, says, more] of SUMS)
 
 test('orders kept far apart are put in a row without every step between', async ({ page }) => {
   await page.goto('bar-math/#orders&cells=R*480,L*480&bars=8&meter=15/4&grid=8&kept=1,99999999999999999999');
-  await expect(page.locator('#orders .practise')).toHaveText(/swaps from the one before/);
+  await expect(page.locator('#orders .practice')).toHaveText(/swaps from the one before/);
 });
 
 test('a field that holds too much says how much it can hold', async ({ page }) => {

@@ -16,7 +16,7 @@ import { GOOD, planted, type Tree } from '../content/plant.ts';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PROGRAM = join(ROOT, 'src/build/new.ts');
 
-/** What several runs in one good tree say, and what the checker says afterwards. */
+/** What several runs in one good tree say, and what the checker says afterward. */
 const runs = (commands: string[][], changes: Tree = {}) =>
   planted({ ...GOOD, ...changes }, (root) => {
     const said = commands.map((args) => create(args, root));

@@ -12,7 +12,7 @@ const files = entries
   .filter(([, folder]) => isFile(folder))
   .map(([category, { path }]) => ({ category, pattern: path, partialMatch: false }));
 
-/** What one folder may import: its own files, its neighbours in the table, its packages. */
+/** What one folder may import: its own files, its neighbors in the table, its packages. */
 function policiesOf([type, folder]) {
   const from = isFile(folder) ? { file: { categories: type } } : { element: { type } };
   const packages = folder.packages ?? [];

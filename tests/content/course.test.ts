@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { arrange, neighbours, siteSchema } from '../../src/curriculum/index.ts';
+import { arrange, neighbors, siteSchema } from '../../src/curriculum/index.ts';
 import { readLibrary, writtenLessons } from '../../src/build/content/library.ts';
 import { listFiles } from '../../src/build/content/list-files.ts';
 
@@ -22,8 +22,8 @@ test('lessons of a part are numbered from 1 without a gap', () => {
 });
 
 test('what comes before and after goes on across parts and ends at the ends', () => {
-  expect(neighbours(lessons, 'how-the-stick-moves').previous?.id).toBe('reading-a-sticking');
-  expect(neighbours(lessons, lessons[0].id)).toEqual({ previous: undefined, next: lessons[1] });
-  expect(neighbours(lessons, 'make-your-own').next).toBeUndefined();
-  expect(neighbours(lessons, 'nowhere')).toEqual({});
+  expect(neighbors(lessons, 'how-the-stick-moves').previous?.id).toBe('reading-a-sticking');
+  expect(neighbors(lessons, lessons[0].id)).toEqual({ previous: undefined, next: lessons[1] });
+  expect(neighbors(lessons, 'make-your-own').next).toBeUndefined();
+  expect(neighbors(lessons, 'nowhere')).toEqual({});
 });

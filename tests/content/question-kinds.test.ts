@@ -201,7 +201,7 @@ describe('a wrong answer that shows what was thought', () => {
   });
 });
 
-test('a silent cell is no neighbour to be taken for another, and a pickup is in no bar', () => {
+test('a silent cell is no neighbor to be taken for another, and a pickup is in no bar', () => {
   const question = { ask: '?', from: 'cell-start', of: 2 } as const;
   const about = questionBar('- - {R L}1', '4/4', 1);
   const found = answerOf(question, about);

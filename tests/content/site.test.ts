@@ -83,6 +83,15 @@ test('an exercise of the school’s own that no lesson shows is told, ours are n
   expect(warningsOf(ours)).toEqual([]);
 });
 
+test('the colors may stand under the name they had first, and are the same', () => {
+  const warm = { warm: '#a8431a', warmDark: '#f0936a' };
+  expect(siteSchema.parse({ colours: warm })).toEqual(siteSchema.parse({ colors: warm }));
+  expect(siteSchema.parse({ colours: warm }).colors).toEqual(warm);
+  expect(siteSchema.parse({}).colors).toBeUndefined();
+  expect(faultsOf(site('colours: { warm: "#a8431a" }'))).toEqual([]);
+  expect(warningsOf(site('colours: { warm: "#a8431a" }'))).toEqual([]);
+});
+
 test('contrast is that of WCAG 2.2: 21 for black on white, 4.54 for the lightest gray that passes (common practice)', () => {
   expect(contrast('#000000', '#ffffff')).toBe(21);
   expect(contrast('#ffffff', '#767676')).toBeCloseTo(4.54, 2);
@@ -94,10 +103,15 @@ describe('slips that hurt no build', () => {
     ['a # in a title', front('title: First', 'title: Our groove #1'), `${LESSON}:5 "#1" is taken as a remark`],
     ['the template’s idea', front('One idea.', 'Say here, in one sentence.'), `${LESSON}:6 this is still the text`],
     ['the template’s text', front('Some text.', 'Say here what it is.'), `${LESSON}:15 this is still the text`],
-    ['a pale color', site('colours: { warm: "#f0c0a0" }'), `${SITE}:7 #f0c0a0 on light paper has a contrast of`],
+    ['a pale color', site('colors: { warm: "#f0c0a0" }'), `${SITE}:7 #f0c0a0 on light paper has a contrast of`],
+    [
+      'a pale color under the older name of the setting',
+      site('colours:\n  warm: "#f0c0a0"'),
+      `${SITE}:8 #f0c0a0 on light paper has a contrast of`,
+    ],
     [
       'a color too dark for dark paper',
-      site('colours: { warm: "#a8431a", warmDark: "#5a2410" }'),
+      site('colors: { warm: "#a8431a", warmDark: "#5a2410" }'),
       `${SITE}:7 #5a2410 on dark paper has a contrast of`,
     ],
     [
@@ -112,7 +126,7 @@ describe('slips that hurt no build', () => {
 
   it('are not seen where there are none: a remark behind a number, a # in quotes, the colors the site comes with', () => {
     const fine = {
-      ...site('colours: { warm: "#a8431a", warmDark: "#f0936a" }'),
+      ...site('colors: { warm: "#a8431a", warmDark: "#f0936a" }'),
       ...front('title: First', 'title: "Our groove #1"'),
       [EXERCISE]: (GOOD[EXERCISE] as string).replace('grid: 3', 'grid: 3 # triplets'),
     };

@@ -63,7 +63,7 @@ const RIGHT: Record<string, unknown[]> = {
   meterOf: ['4/4'],
   mirror: [sticking, { tom1: 'floor' }],
   motions: [timeline],
-  neighbours: [['a', 'a', 'b']],
+  neighbors: [['a', 'a', 'b']],
   otherHand: ['R'],
   parseSticking: [text],
   perform: [phrase, { flams: 'before', orchestration, counts: '1 e & a' }],

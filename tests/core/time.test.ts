@@ -91,7 +91,7 @@ describe(claimOf('counting'), () => {
 
   it('has names that are found once, and are nobody else’s to change', () => {
     const names = countNames('4/4', 4);
-    names[0] = 'spoilt';
+    names[0] = 'spoiled';
     expect(countNames('4/4', 4)[0]).toBe('1');
     for (const grid of ['4', NaN, 9]) expect(() => countName('4/4', grid as number, 0)).toThrow(RangeError);
   });

@@ -89,7 +89,7 @@ describe.each(ALL)('%s', (_, one) => {
     expect(glyphSprite(glyphs).match(/<path /g)).toHaveLength(glyphs.length);
   });
 
-  it('has no style and no colour of its own', () => {
+  it('has no style and no color of its own', () => {
     expect(html).not.toMatch(/ (style|fill|stroke|color)=/);
   });
 

@@ -14,8 +14,8 @@ const BLOCKS: Record<string, { correction: number[]; blocks: number[] }> = {
 };
 const LEVELS = ['M', 'L', 'H', 'Q'];
 
-/** Where the centres of the small squares stand, by version. */
-const CENTRES = [[], [6, 18], [6, 22], [6, 26], [6, 30], [6, 34], [6, 22, 38], [6, 24, 42], [6, 26, 46], [6, 28, 50]];
+/** Where the centers of the small squares stand, by version. */
+const CENTERS = [[], [6, 18], [6, 22], [6, 26], [6, 30], [6, 34], [6, 22, 38], [6, 24, 42], [6, 26, 46], [6, 28, 50]];
 
 const MASKS: ((x: number, y: number) => boolean)[] = [
   (x, y) => (x + y) % 2 === 0,
@@ -40,10 +40,10 @@ function isFrame(size: number, version: number, x: number, y: number): boolean {
   const corner = (x < 9 && y < 9) || (x >= size - 8 && y < 9) || (x < 9 && y >= size - 8);
   const timing = x === 6 || y === 6;
   const versionBits = version >= 7 && ((x < 6 && y >= size - 11) || (y < 6 && x >= size - 11));
-  const centres = CENTRES[version - 1];
-  const last = centres.length - 1;
-  const small = centres.some((cx, i) =>
-    centres.some((cy, j) => {
+  const centers = CENTERS[version - 1];
+  const last = centers.length - 1;
+  const small = centers.some((cx, i) =>
+    centers.some((cy, j) => {
       const taken = (i === 0 && j === 0) || (i === 0 && j === last) || (i === last && j === 0);
       return !taken && Math.abs(x - cx) <= 2 && Math.abs(y - cy) <= 2;
     }),
@@ -91,7 +91,7 @@ function dataOf(codewords: readonly number[], level: string, version: number): n
 export function readSquareCode(field: Field): string {
   const version = (field.length - 17) / 4;
   const { level, mask } = formatOf(field);
-  if (!BLOCKS[level] || !CENTRES[version - 1]) throw new RangeError(`version ${version}, level ${level}`);
+  if (!BLOCKS[level] || !CENTERS[version - 1]) throw new RangeError(`version ${version}, level ${level}`);
   const bits = bitsOf(field, version, mask);
   const codewords = Array.from({ length: Math.floor(bits.length / 8) }, (_, at) =>
     numberOf(bits.slice(at * 8, at * 8 + 8)),

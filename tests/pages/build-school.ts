@@ -13,7 +13,7 @@ name: Our drums
 school: Our school
 counting: 1 ta te ta
 barWord: measure
-colours: { warm: '#20608a' }
+colors: { warm: '#20608a' }
 hide:
   lessons: [gone]
   exercises: [secret]

@@ -53,7 +53,7 @@ test('the icon and the page have the color of the school, on dark a lighter one 
   const file = (name: string) => readFileSync(join(SCHOOL.root, name), 'utf8');
   const dark = 'oklch(from #20608a max(l, 0.76) c h)';
   expect(file('favicon.svg')).toMatch(/stroke: #20608a }[\s\S]*stroke: oklch\(from #20608a/);
-  expect(file('colours.css')).toBe(`:root{--school-warm:#20608a;--school-warm-dark:${dark}}`);
+  expect(file('colors.css')).toBe(`:root{--school-warm:#20608a;--school-warm-dark:${dark}}`);
   for (const name of ['favicon.png', 'touch-icon.png']) {
     const drawn = readFileSync(join(SCHOOL.root, name));
     expect(drawn.equals(readFileSync(join(PLAIN.root, name))), name).toBe(false);

@@ -85,7 +85,7 @@ export function placeBars(sections: readonly Section[]): TimelineBar[] {
   return sections.flatMap(({ timeline, at }) => timeline.bars.map((bar) => ({ ...bar, tick: bar.tick + at })));
 }
 
-/** Several sections as one timeline, so that core's `schedule` sees every neighbour a stroke has. */
+/** Several sections as one timeline, so that core's `schedule` sees every neighbor a stroke has. */
 export function asTimeline(placed: readonly PlacedStroke[], bars: TimelineBar[], ticks: Ticks): Timeline {
   return { strokes: placed.map(({ stroke }) => stroke), bars, ticks, pickupTicks: 0, cells: [] };
 }

@@ -33,7 +33,7 @@ export function follow(signal: Signal, rate: SampleRate, rise: number, fall: num
   return motion;
 }
 
-/** Lets a signal go from full to nothing between two times, in place, by half a cosine; silent afterwards. */
+/** Lets a signal go from full to nothing between two times, in place, by half a cosine; silent afterward. */
 export function fade(signal: Signal, rate: SampleRate, from: number, to: number): Signal {
   const [first, last] = [from * rate, to * rate];
   for (let i = Math.max(0, Math.floor(first)); i < signal.length; i++) {

@@ -6,7 +6,7 @@ const WINDOW_SECONDS = 0.08;
 
 /**
  * Loudness of a stroke in decibels below full scale: the mean square of its first 80 ms, weighted as ITU-R BS.1770 weights
- * (a shelf of 4 dB above about 1.7 kHz, less below about 40 Hz; the analogue values of its two filters are recalled).
+ * (a shelf of 4 dB above about 1.7 kHz, less below about 40 Hz; the analog values of its two filters are recalled).
  */
 export function loudnessOf(signal: Signal, rate: SampleRate): number {
   const start = signal.slice(0, Math.round(WINDOW_SECONDS * rate));

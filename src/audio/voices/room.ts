@@ -27,7 +27,7 @@ const TAIL: readonly { middle: number; sixty: number; level: number }[] = [
 
 /**
  * The room that every voice shares, as the left and the right channel of an impulse response with no direct sound and
- * an energy of 1 each at 48 kHz, as strong at other rates: for a convolver that does not normalise, mixed in at about 0.2.
+ * an energy of 1 each at 48 kHz, as strong at other rates: for a convolver that does not normalize, mixed in at about 0.2.
  */
 export function renderRoom(sampleRate: SampleRate): Signal[] {
   return ['left', 'right'].map((ear) => roomFor(rng(`room ${ear}`), sampleRate));
@@ -42,7 +42,7 @@ function roomFor(random: Random, rate: SampleRate): Signal {
   }
   lowpass(out, rate, 6000, 0.6);
   mix(out, tailFor(random, rate, out.length));
-  return levelled(highpass(out, rate, 120), rate);
+  return leveled(highpass(out, rate, 120), rate);
 }
 
 /** Diffuse from about 8 ms on. */
@@ -59,7 +59,7 @@ function tailFor(random: Random, rate: SampleRate, length: number): Signal {
   return tail;
 }
 
-function levelled(signal: Signal, rate: SampleRate): Signal {
+function leveled(signal: Signal, rate: SampleRate): Signal {
   const energy = signal.reduce((sum, sample) => sum + sample * sample, 0);
   return scale(signal, Math.sqrt(48000 / rate / energy));
 }

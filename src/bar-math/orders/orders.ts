@@ -35,7 +35,7 @@ export const ORDERS: Inputs = {
 export interface OrdersAnswer extends Answer {
   count?: bigint;
   loops?: OrderList | undefined;
-  /** The orders kept for practice, in the row in which they are best practised. */
+  /** The orders kept for practice, in the row in which they are best practiced. */
   kept?: OrderList;
 }
 

@@ -1,7 +1,7 @@
 /** From one order to others: those one swap away, a way through a few that are kept, and loops begun elsewhere. */
 import {
   loopArrangements,
-  neighbours,
+  neighbors,
   practicePath,
   swapChain,
   swapDistance,
@@ -51,12 +51,12 @@ const MOST_LOOPS = 12;
 /** As many as a student can keep apart in a month. */
 export const MOST_KEPT = 12;
 
-/** Where two neighbours differ first. */
+/** Where two neighbors differ first. */
 const placeOf = (a: readonly string[], b: readonly string[]): number => a.findIndex((id, i) => id !== b[i]);
 
-/** The orders one swap of neighbouring cells away that keep to the rules. */
+/** The orders one swap of neighboring cells away that keep to the rules. */
 export function neighborsOf(ids: readonly string[], all: Arrangements, problem: Problem): OrderList {
-  const near = neighbours(ids);
+  const near = neighbors(ids);
   const rows = near.flatMap((order): OrderRow[] => {
     const [number, place] = [numberOf(all, order), placeOf(ids, order)];
     if (number === undefined) return [];

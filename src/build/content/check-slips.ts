@@ -74,18 +74,19 @@ function templateLines(library: Library, file: string, text: string): void {
 /** WCAG 2.2, 1.4.3: text needs a contrast of 4.5 to 1. */
 const LEAST_CONTRAST = 4.5;
 
-function checkContrast(library: Library, site: Entry<SiteData>, { colours }: SiteData): void {
+function checkContrast(library: Library, site: Entry<SiteData>, { colors }: SiteData): void {
   const pairs = [
-    ['warm', colours?.warm, PAPER.light, 'light'],
-    ['warmDark', colours?.warmDark, PAPER.dark, 'dark'],
+    ['warm', colors?.warm, PAPER.light, 'light'],
+    ['warmDark', colors?.warmDark, PAPER.dark, 'dark'],
   ] as const;
+  const key = Object.hasOwn(Object(site.yaml?.value), 'colours') ? 'colours' : 'colors';
   for (const [name, color, paper, kind] of pairs) {
     if (!color || contrast(color, paper) >= LEAST_CONTRAST) continue;
     const found = contrast(color, paper).toFixed(1);
     warnAt(
       library,
       site,
-      ['colours', name],
+      [key, name],
       `${color} on ${kind} paper has a contrast of ${found} to 1; text needs ${LEAST_CONTRAST}`,
       kind === 'light' ? 'choose a darker color' : 'choose a lighter color, or leave warmDark out',
     );

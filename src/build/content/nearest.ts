@@ -1,4 +1,4 @@
-/** How many letters must be put in, left out, changed or swapped with their neighbour to make one word of another. */
+/** How many letters must be put in, left out, changed or swapped with their neighbor to make one word of another. */
 function distance(from: string, to: string): number {
   const rows = [Array.from({ length: to.length + 1 }, (_, index) => index)];
   for (let at = 1; at <= from.length; at += 1) rows.push(nextRow(from, to, at, rows));

@@ -1,9 +1,10 @@
 import type { z } from 'astro/zod';
 
-/** A schema without its wrappers: optional, with a default, refined. */
+/** A schema without its wrappers: optional, with a default, refined, transformed. */
 function bare(schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined {
-  const def = schema?._zod.def as { innerType?: z.core.$ZodType } | undefined;
-  return def?.innerType ? bare(def.innerType) : schema;
+  const def = schema?._zod.def as { innerType?: z.core.$ZodType; in?: z.core.$ZodType } | undefined;
+  const inner = def?.innerType ?? def?.in;
+  return inner ? bare(inner) : schema;
 }
 
 function step(schema: z.core.$ZodType | undefined, key: PropertyKey): z.core.$ZodType | undefined {

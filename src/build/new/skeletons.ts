@@ -42,7 +42,7 @@ Say here what this lesson is about. Leave an empty line between two paragraphs.
 
 Say here how one hears that it is right.
 
-{/* Exercises to practise from, each by its id: <Exercise id="flam-drag-slow" />. "npm run new -- exercise our-exercise"
+{/* Exercises to practice from, each by its id: <Exercise id="flam-drag-slow" />. "npm run new -- exercise our-exercise"
     makes one of your own. */}
 
 {/* One question. The site works out the answer from the bar above it; between the tags stands why. */}

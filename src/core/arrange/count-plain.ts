@@ -70,7 +70,7 @@ interface Recurrence {
 }
 
 /**
- * The recurrence of fewest terms. Where lengths follow one another, the difference of two neighbours is short: for cells of
+ * The recurrence of fewest terms. Where lengths follow one another, the difference of two neighbors is short: for cells of
  * 1 to 6 slots it is twice the number before less the seventh before, two terms instead of six.
  */
 function recurrence(lengths: readonly number[]): Recurrence {

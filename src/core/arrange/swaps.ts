@@ -1,12 +1,12 @@
 import { ids, list, must, whole } from '../check.ts';
 
 /**
- * The orders one swap of two neighbouring cells away, by the place of the swap. Each is different from all others and from
+ * The orders one swap of two neighboring cells away, by the place of the swap. Each is different from all others and from
  * the order itself; whether they keep to a rule is for `arrangements(…).indexOf` to say.
  * @example
- * neighbours(['a', 'a', 'b', 'c']) // → [['a', 'b', 'a', 'c'], ['a', 'a', 'c', 'b']]
+ * neighbors(['a', 'a', 'b', 'c']) // → [['a', 'b', 'a', 'c'], ['a', 'a', 'c', 'b']]
  */
-export function neighbours(order: readonly string[]): string[][] {
+export function neighbors(order: readonly string[]): string[][] {
   ids('order', order);
   const places = order.slice(1).map((_, i) => i);
   return places.filter((i) => order[i] !== order[i + 1]).map((i) => swapped(order, i));
@@ -20,7 +20,7 @@ function swapped(order: readonly string[], at: number): string[] {
 }
 
 /**
- * How many swaps of neighbouring cells lead from one order to another, at least: the pairs of cells that stand the other
+ * How many swaps of neighboring cells lead from one order to another, at least: the pairs of cells that stand the other
  * way round. Throws RangeError where they are not orders of the same cells.
  * @example
  * swapDistance(['a', 'b', 'c'], ['c', 'b', 'a']) // → 3
@@ -48,7 +48,7 @@ function placesIn(from: readonly string[], to: readonly string[]): number[] {
 const MAX_CHAINED = 256;
 
 /**
- * A shortest chain of swaps of neighbouring cells from one order to another, both included. What stands between may break
+ * A shortest chain of swaps of neighboring cells from one order to another, both included. What stands between may break
  * rules that the two keep. Throws RangeError where they are not orders of the same cells, and for more than 256 of them.
  * @example
  * swapChain(['a', 'b', 'c'], ['c', 'a', 'b']) // → [['a', 'b', 'c'], ['a', 'c', 'b'], ['c', 'a', 'b']]

@@ -83,7 +83,7 @@ export interface HandScore {
    */
   run: number;
   /**
-   * Joins at which one hand goes on: neighbouring moments of the hands' line, grace notes counted, that belong to different
+   * Joins at which one hand goes on: neighboring moments of the hands' line, grace notes counted, that belong to different
    * cells (or passes of a loop) and share a hand.
    */
   joins: number;

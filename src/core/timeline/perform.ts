@@ -144,7 +144,7 @@ function suffix(limb: Limb, line: Line, nth: number): string {
   return (line === 'feet' ? 'f' : '') + limb.toLowerCase();
 }
 
-/** How many strokes of this hand stand at once before this part in its slot; nothing where it has no neighbour. */
+/** How many strokes of this hand stand at once before this part in its slot; nothing where it has no neighbor. */
 function reboundOf(parts: Chord[], part: number, limb: Limb): number | undefined {
   const plays = (p: number): boolean => parts[p]?.some((s) => s.limb === limb) ?? false;
   let before = 0;

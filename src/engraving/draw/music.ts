@@ -171,7 +171,7 @@ function drawTuplet(desk: Desk, part: VoicePart, mark: TupletMark, y: number): v
   const right = xAt(desk, part.symbols[mark.to].tick) + (part.stem > 0 ? 6 : -6) * (mark.bracket ? 0 : 1);
   const middle = (left + right + (mark.bracket ? 0 : 6 * part.stem)) / 2;
   const base = part.stem > 0 ? y : y + FIGURE_HEIGHT;
-  pen.centred(tupletFigure(String(mark.figure)), middle, base, FIGURE_SCALE);
+  pen.centered(tupletFigure(String(mark.figure)), middle, base, FIGURE_SCALE);
   if (!mark.bracket) return;
   const line = base - FIGURE_HEIGHT / 2;
   const hook = line + 5 * part.stem;
@@ -218,7 +218,7 @@ function drawSigns(desk: Desk): void {
     return sign ? [{ sign, x: xAt(desk, stroke.tick) }] : [];
   });
   const y = desk.pen.top - 8;
-  for (const { sign, x } of signs) desk.pen.centred(sign, x, y, 0.8);
+  for (const { sign, x } of signs) desk.pen.centered(sign, x, y, 0.8);
 }
 
 /** Strokes that begin in the fragment, without grace notes. */
@@ -240,6 +240,6 @@ export function drawAccents(desk: Desk, y: number): void {
   const byTick = new Map(accented.map((stroke) => [stroke.tick, stroke]));
   for (const [tick, stroke] of byTick) {
     const x = xAt(desk, tick) + (isDoubled(sounding.filter((s) => s.tick === tick)) ? SIZE.head : 0);
-    desk.pen.centred(stroke.marcato ? GLYPH.marcato : GLYPH.accent, x, y);
+    desk.pen.centered(stroke.marcato ? GLYPH.marcato : GLYPH.accent, x, y);
   }
 }

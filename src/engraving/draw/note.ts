@@ -54,7 +54,7 @@ function freeStem(note: StaveNote, symbol: Written): { x: number; y: number } {
 
 function drawSlashes(count: number, note: StaveNote, symbol: Written, pen: Pen): void {
   const { x, y } = freeStem(note, symbol);
-  pen.centredOn(GLYPH.slashes[count - 1], x, y);
+  pen.centeredOn(GLYPH.slashes[count - 1], x, y);
 }
 
 const open = (attribute: string, stroke: Stroke): string => `<g ${attribute}="${escapeText(stroke.id)}">`;
@@ -69,7 +69,7 @@ export function drawNote(note: StaveNote, symbol: Written, pen: Pen): void {
     if (i > 0 && onset.slashes) drawSlashes(onset.slashes, note, symbol, pen);
     else drawHead(note, i, stroke, pen);
     if (i === 0 && symbol.value.dots) drawDots(note, pen);
-    if (stroke.buzz) pen.centredOn(GLYPH.buzz, freeStem(note, symbol).x, freeStem(note, symbol).y);
+    if (stroke.buzz) pen.centeredOn(GLYPH.buzz, freeStem(note, symbol).x, freeStem(note, symbol).y);
     pen.raw('</g>');
   });
 }

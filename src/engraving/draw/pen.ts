@@ -16,7 +16,7 @@ export const escapeText = (text: string): string =>
 const STEM_WIDTH = 1.5;
 
 /**
- * What VexFlow and we draw with: it writes SVG text. Glyphs become references to the page's sprite, colours and fonts are
+ * What VexFlow and we draw with: it writes SVG text. Glyphs become references to the page's sprite, colors and fonts are
  * left to the style sheet, and groups are ours alone. It keeps the highest and lowest point drawn.
  */
 export class Pen extends RenderContext {
@@ -57,16 +57,16 @@ export class Pen extends RenderContext {
     return this.raw(`<use href="#g${code}" ${place}/>`);
   }
 
-  /** A glyph centred over x. */
-  centred(text: string, x: number, y: number, scale = 1): this {
+  /** A glyph centered over x. */
+  centered(text: string, x: number, y: number, scale = 1): this {
     const { box } = glyph(codeOf(text));
     return this.glyph(text, x - ((box[0] + box[2]) / 2) * scale, y, scale);
   }
 
-  /** A glyph centred on a point. */
-  centredOn(text: string, x: number, y: number): this {
+  /** A glyph centered on a point. */
+  centeredOn(text: string, x: number, y: number): this {
     const { box } = glyph(codeOf(text));
-    return this.centred(text, x, y - (box[1] + box[3]) / 2);
+    return this.centered(text, x, y - (box[1] + box[3]) / 2);
   }
 
   /** A filled shape by its path data, of which the given heights are the extremes. */
@@ -146,7 +146,7 @@ export class Pen extends RenderContext {
     return this.reach(y);
   }
 
-  // What follows is nothing to us: colours and groups are ours, and no drawing that we ask for curves or turns.
+  // What follows is nothing to us: colors and groups are ours, and no drawing that we ask for curves or turns.
   clear(): void {}
   setFillStyle = (): this => this;
   setBackgroundFillStyle = (): this => this;

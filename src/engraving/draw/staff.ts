@@ -38,7 +38,7 @@ const glyphsOf = (figures: string): string[] =>
   [...figures].map((figure) => (figure === '+' ? GLYPH.plusSign : meterFigure(figure)));
 const widthOf = (glyphs: readonly string[]): number => glyphs.reduce((sum, g) => sum + glyph(codeOf(g)).width, 0);
 
-/** A meter, its figures centred over x. */
+/** A meter, its figures centered over x. */
 export function drawMeter(meter: Meter, x: number, y: number, size: number, pen: Pen): void {
   const [upper, lower] = meter.text.split('/').map(glyphsOf);
   for (const [figures, at] of [

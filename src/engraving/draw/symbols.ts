@@ -41,7 +41,7 @@ function setHeads(note: StaveNote, heads: readonly string[]): void {
     note.getStem()?.setOptions({ stemUpYBaseOffset: -CROSS_ANCHOR, stemDownYBaseOffset: CROSS_ANCHOR });
 }
 
-/** A VexFlow note for a written note, its first head centred over x. */
+/** A VexFlow note for a written note, its first head centered over x. */
 export function newNote(symbol: Written, stem: 1 | -1, x: number, stave: Stave, pen: Pen): StaveNote {
   const heads = symbol.onset!.slashes ? symbol.heads!.slice(0, 1) : symbol.heads!;
   const note = new StaveNote({
@@ -57,7 +57,7 @@ export function newNote(symbol: Written, stem: 1 | -1, x: number, stave: Stave, 
   return note;
 }
 
-/** A VexFlow rest, centred over x. In the middle where its voice is alone, else above or below. */
+/** A VexFlow rest, centered over x. In the middle where its voice is alone, else above or below. */
 export function newRest(
   symbol: Written,
   stem: 1 | -1,
@@ -74,7 +74,7 @@ export function newRest(
   return rest;
 }
 
-/** A small note centred over x; one alone is slashed, several have two beams. */
+/** A small note centered over x; one alone is slashed, several have two beams. */
 export function newGrace(stroke: Stroke, single: boolean, x: number, staff: Staff, stave: Stave, pen: Pen): GraceNote {
   const where = staffPlace(stroke, staff);
   const head = headGlyph(where);

@@ -20,7 +20,7 @@ export interface NameText {
 const INSET = 2;
 /** Between two names. */
 const AIR = 5;
-/** How far a name may stand out over its bracket, over a neighbour that leaves it room. */
+/** How far a name may stand out over its bracket, over a neighbor that leaves it room. */
 const OVERHANG = 14;
 
 /** Letters by the most that one takes of its size in the label font at the weight of names, measured in Chromium. */
@@ -97,7 +97,7 @@ function within(named: Named, line: Line): NameText[] {
   return fitsWithin(named, line.size) ? take(line, [rowOver(named, named.name, 0, line)]) : [];
 }
 
-/** The name over its bracket and what is beside it: out over its ends, in two rows, or raised over its neighbours' names. */
+/** The name over its bracket and what is beside it: out over its ends, in two rows, or raised over its neighbors' names. */
 function beyond(named: Named, line: Line): NameText[] {
   const { name } = named;
   const most = roomOf(named) + 2 * OVERHANG;

@@ -20,7 +20,7 @@ export const SIZE = {
   /** From a grace note to its primary, and from one grace note to the next, middle to middle. */
   graceGap: 13.5,
   graceStep: 10,
-  /** Between what stands in two neighbouring places. */
+  /** Between what stands in two neighboring places. */
   air: 4,
   /** A stem from its head to its tip, and what each beam after the second one adds. */
   stem: 35,

@@ -46,7 +46,7 @@ function padFor(bars: readonly WrittenBar[], columns: Column[][]): number {
   return Math.ceil(Math.max(SIZE.head + 4, ...lefts) + AFTER_BAR_LINE);
 }
 
-/** Pixels a tick that two neighbours need. */
+/** Pixels a tick that two neighbors need. */
 const perTick = (room: number, ticks: Ticks): number => room / ticks;
 
 function needOfColumns(columns: Column[]): number[] {

@@ -3,7 +3,7 @@ const THRESHOLD = 0.003;
 /** An impulse between two samples is shared by both. */
 const WIDTH = 3;
 
-/** Where impulses stand in a recording, in samples and fractions of one: the centre of what belongs together. */
+/** Where impulses stand in a recording, in samples and fractions of one: the center of what belongs together. */
 export function impulsesIn(signal: Float32Array): number[] {
   const found: number[] = [];
   for (let i = 0; i < signal.length; i += 1) {

@@ -68,9 +68,9 @@ export const BARS: Planted[] = [
   },
   {
     name: 'an attribute that is not known',
-    changes: also('<Bar sticking="R L R L" metre="4/4" grid={1} />'),
+    changes: also('<Bar sticking="R L R L" metter="4/4" grid={1} />'),
     at: here(25),
-    says: /<Bar> has no "metre"/,
+    says: /<Bar> has no "metter"/,
     hint: /"meter"/,
   },
   {

@@ -50,10 +50,23 @@ export const SITES: Planted[] = [
   },
   {
     name: 'a color without quotes',
+    changes: site('colors:\n  warm: #a8431a'),
+    at: at(9, NEXT + 1),
+    says: /"colors.warm" is null/,
+    hint: /put the color in quotes: warm: "#a8431a"/,
+  },
+  {
+    name: 'a color without quotes, under the older name of the setting',
     changes: site('colours:\n  warm: #a8431a'),
     at: at(9, NEXT + 1),
     says: /"colours.warm" is null/,
     hint: /put the color in quotes: warm: "#a8431a"/,
+  },
+  {
+    name: 'the colors under both names',
+    changes: site('colors: { warm: "#a8431a" }\ncolours: { warm: "#a8431a" }'),
+    at: at(10, NEXT + 1),
+    says: /"colours" is .*; it takes nothing beside "colors"/,
   },
   {
     name: 'a language that does not exist',

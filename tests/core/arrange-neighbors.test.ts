@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { neighbours, practicePath, swapChain, swapDistance } from '../../src/core/index.ts';
+import { neighbors, practicePath, swapChain, swapDistance } from '../../src/core/index.ts';
 import { runs } from '../helpers/arbitrary.ts';
 
 const order = fc.array(fc.constantFrom('a', 'b', 'c'), { maxLength: 6 });
@@ -14,15 +14,15 @@ function byBreadth(from: string[], to: string[]): number {
   const seen = new Set([from.join()]);
   for (let steps = 0; ; steps += 1) {
     if (layer.some((one) => one.join() === to.join())) return steps;
-    layer = layer.flatMap((one) => neighbours(one)).filter((one) => !seen.has(one.join()) && seen.add(one.join()));
+    layer = layer.flatMap((one) => neighbors(one)).filter((one) => !seen.has(one.join()) && seen.add(one.join()));
   }
 }
 
-describe('neighbours', () => {
+describe('neighbors', () => {
   it('are all different, and one swap away', () => {
     fc.assert(
       fc.property(order, (from) => {
-        const near = neighbours(from);
+        const near = neighbors(from);
         expect(new Set([from, ...near].map((one) => one.join())).size).toBe(near.length + 1);
         for (const one of near) expect(swapDistance(from, one)).toBe(1);
       }),
@@ -39,7 +39,7 @@ describe('a chain of swaps', () => {
         expect([chain[0], chain.at(-1)]).toEqual([from, to]);
         expect(chain.length - 1).toBe(byBreadth(from, to));
         expect(swapDistance(from, to)).toBe(chain.length - 1);
-        chain.slice(1).forEach((next, i) => expect(neighbours(chain[i])).toContainEqual(next));
+        chain.slice(1).forEach((next, i) => expect(neighbors(chain[i])).toContainEqual(next));
       }),
       runs(200),
     );
