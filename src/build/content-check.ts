@@ -1,10 +1,12 @@
-import { sep } from 'node:path';
+import { relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { AstroIntegration } from 'astro';
-import type { ViteDevServer } from 'vite';
+import type { Plugin, ViteDevServer } from 'vite';
 import { checkContent } from './check-content.ts';
 import { countFaults, printFaults, type ContentFault } from './content/content-fault.ts';
+import { readLesson } from './content/lesson-file.ts';
+import { readText } from './content/read-file.ts';
 
 /**
  * An integration that reads all content before anything is built. A build with a fault in its content ends here, with
@@ -17,6 +19,8 @@ export function contentCheck(): AstroIntegration {
     hooks: {
       'astro:config:setup': (setup) => {
         command = setup.command;
+        if (command === 'dev')
+          setup.updateConfig({ vite: { plugins: [lessonForm(fileURLToPath(setup.config.root))] } });
       },
       'astro:config:done': ({ config }) => {
         if (command === 'build' || command === 'sync') refuseFaults(checkContent(fileURLToPath(config.root)));
@@ -35,8 +39,45 @@ function refuseFaults(faults: readonly ContentFault[]): void {
   throw error;
 }
 
+const LESSON = /[\\/]content[\\/]lessons[\\/][^?]*\.mdx(\?|$)/;
+
+/**
+ * Refuses a lesson whose form has faults, in the checker's words and before the MDX compiler sees it: the compiler would
+ * end at the first one, with a stack and without a hint.
+ *
+ * @example lessonForm('/site') // a tag left open: content/lessons/…/index.mdx:12:1, what is wrong, what to write
+ */
+export function lessonForm(root: string): Plugin {
+  return {
+    name: 'lesson-form',
+    enforce: 'pre',
+    transform: {
+      filter: { id: LESSON },
+      handler(_code, id) {
+        const [path] = id.split('?');
+        const file = relative(root, path).split(sep).join('/');
+        // The file itself: under some addresses a module stands for the lesson.
+        const read = readText(file, path);
+        const faults = 'fault' in read ? [read.fault] : readLesson(file, read.text).faults;
+        if (faults.length) throw formError(path, faults);
+      },
+    },
+  };
+}
+
+/** An error as Vite and Astro show it: the place beside the message, and no stack, which leads into the compiler. */
+function formError(file: string, faults: readonly ContentFault[]): Error {
+  const [{ line, column }] = faults;
+  const error = new Error(printFaults(faults));
+  error.name = 'ContentFault';
+  error.stack = '';
+  return Object.assign(error, { id: file, loc: { file, line, column } });
+}
+
 /** How long the dev server waits after a change for more of them. */
 const SETTLE_MS = 150;
+/** Astro lays its own message over a page that fails 200 ms after it has answered. */
+const AFTER_ASTRO_MS = 500;
 
 function watchContent(server: ViteDevServer): void {
   const root = server.config.root;
@@ -56,9 +97,10 @@ function watchContent(server: ViteDevServer): void {
     clearTimeout(waiting);
     waiting = setTimeout(look, SETTLE_MS);
   });
-  // A page that is opened while there are faults shows them too.
+  // A page that is opened while there are faults shows them too, and again over what Astro says of a page that fails.
   server.ws.on('connection', () => {
-    if (faults.length) overlay(server, faults);
+    overlay(server, faults);
+    setTimeout(() => overlay(server, faults), AFTER_ASTRO_MS).unref();
   });
   look();
 }
@@ -75,5 +117,5 @@ function tell(server: ViteDevServer, before: readonly ContentFault[], now: reado
 }
 
 function overlay(server: ViteDevServer, faults: readonly ContentFault[]): void {
-  server.ws.send({ type: 'error', err: { message: printFaults(faults), stack: '' } });
+  if (faults.length) server.ws.send({ type: 'error', err: { message: printFaults(faults), stack: '' } });
 }

@@ -4,8 +4,10 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { contentCheck } from '../../src/build/content-check.ts';
-import { BAR, EXERCISE, GOOD, lesson, LESSON, planted, QUESTION, type Tree } from './plant.ts';
+import { checkContent } from '../../src/build/check-content.ts';
+import { contentCheck, lessonForm } from '../../src/build/content-check.ts';
+import { printFaults } from '../../src/build/content/content-fault.ts';
+import { BAR, EXERCISE, GOOD, lesson, LESSON, planted, QUESTION, TEXT_LINE, type Tree } from './plant.ts';
 
 const PROGRAM = fileURLToPath(new URL('../../src/build/check-content.ts', import.meta.url));
 const BAD: Tree = { ...GOOD, [EXERCISE]: 'title: Slow\n', 'content/cells/extra.yaml': '' };
@@ -71,6 +73,15 @@ function devServer(root: string) {
   return { sent, logger, server };
 }
 
+/** What becomes of a module on its way to the compiler; Vite asks for those alone whose name fits. */
+function transform(root: string, id: string): unknown {
+  const { filter, handler } = lessonForm(root).transform as { filter: { id: RegExp }; handler: TransformHandler };
+  expect(id).toMatch(filter.id);
+  return handler('export default 1;', id);
+}
+
+type TransformHandler = (code: string, id: string) => unknown;
+
 /** A thread of its own starts first; on a machine that is busy otherwise that takes a while. */
 const SOON = { timeout: 20_000 };
 
@@ -89,6 +100,37 @@ describe('the dev server', { timeout: 60_000 }, () => {
       await expect.poll(() => sent.at(-1)?.type, SOON).toBe('full-reload');
       expect(logger.info).toHaveBeenCalledWith('The content is sound again.');
     });
+  });
+
+  test('lays the faults over what Astro says of a page that fails', async () => {
+    await planted(BAD, async (root) => {
+      const { sent, server } = devServer(root);
+      await expect.poll(() => sent.length, SOON).toBe(1);
+      server.ws.emit('connection');
+      await expect.poll(() => sent.length, SOON).toBe(3);
+      expect(sent[2]).toEqual(sent[0]);
+    });
+  });
+
+  test('refuses a lesson whose form has faults before it is compiled, in the words of the checker', () => {
+    const open = lesson(`${BAR}\n\n<Caution about="wrists">\n\nRest.`);
+    planted({ ...GOOD, [LESSON]: open }, (root) => {
+      const refused = () => transform(root, `${join(root, LESSON)}?astroPropagatedAssets`);
+      expect(refused).toThrow(printFaults(checkContent(root)));
+      expect(refused).toThrow(
+        expect.objectContaining({ stack: '', loc: { file: join(root, LESSON), line: TEXT_LINE + 2, column: 1 } }),
+      );
+    });
+    planted(GOOD, (root) => expect(transform(root, join(root, LESSON))).toBeUndefined());
+  });
+
+  test('is where lessons are refused one by one; a build has refused them all before', () => {
+    const updateConfig = vi.fn();
+    const setup = (contentCheck().hooks as Hooks)['astro:config:setup'];
+    for (const command of ['build', 'dev']) setup({ command, updateConfig, config: { root: pathToFileURL('/site/') } });
+    const [[{ vite }]] = updateConfig.mock.calls as [[{ vite: { plugins: { name: string }[] } }]];
+    expect(vite.plugins.map(({ name }) => name)).toEqual(['lesson-form']);
+    expect(updateConfig).toHaveBeenCalledOnce();
   });
 
   test('goes on answering while it looks', async () => {
