@@ -14,7 +14,7 @@ import {
   type Timeline,
 } from '../core/index.ts';
 import { rulerSays } from '../words/bar-math-answers.ts';
-import { wholeSays } from '../words/bar-math.ts';
+import { MATH_FAULTS, wholeSays } from '../words/bar-math.ts';
 import { asSentence } from '../words/grammar.ts';
 import { spell } from '../words/numbers.ts';
 import { strokesIn } from './limits.ts';
@@ -64,8 +64,7 @@ export function readFigure(read: Reading, field: string, typed: string, named: r
     const [message, ...caret] = faultText(text, parsed.fault).split('\n');
     return read.refuse(field, asSentence(message), caret.join('\n'));
   }
-  if (hasBars(parsed.sticking.hands))
-    return read.refuse(field, 'A cell has no bar lines and no meter of its own here.');
+  if (hasBars(parsed.sticking.hands)) return read.refuse(field, MATH_FAULTS.cell);
   read.lay(strokesIn(parsed.sticking));
   return figureOf(text, parsed.sticking, named, /^\d+$/.test(typed.trim()) ? spell(Number(typed)) : undefined);
 }

@@ -1,6 +1,7 @@
 import { countNames, slotOfCount, slotOfTick, slotTicks } from '../core/index.ts';
 import type { Grid, MeterText } from '../core/index.ts';
 import { countSays, endSays, type RulerSaid } from '../words/bar-math-answers.ts';
+import { MATH_FAULTS, tickFault } from '../words/bar-math.ts';
 import { many } from '../words/grammar.ts';
 import { slotWords } from '../words/numbers.ts';
 import { COUNTING } from '../words/site.ts';
@@ -56,7 +57,7 @@ function slotIn({ as, at }: Inputs, read: Reading, { meter, grid, barSlots }: Ru
     const number = read.whole('at', 1, barSlots);
     return number && number - 1;
   }
-  if (!at.trim()) return read.refuse('at', 'Nothing stands here yet: a count such as 4 a, 2 & or 3 can.');
+  if (!at.trim()) return read.refuse('at', MATH_FAULTS.count);
   const own = slotOfCount(meter, grid, at, COUNTING);
   // A link from elsewhere, and the text of the lessons, count 1 e & a.
   const elsewhere = slotOfCount(meter, grid, at);
@@ -71,10 +72,7 @@ function slotAtTick(read: Reading, meter: MeterText, grid: Grid, barSlots: numbe
   const { slot, after } = slotOfTick(meter, grid, tick);
   if (after === 0) return slot;
   const { one } = slotWords(meter, grid);
-  return read.refuse(
-    'at',
-    `No ${one} starts there: it is ${after} ${many(after, 'tick')} after the ${one} at ${slot * length}.`,
-  );
+  return read.refuse('at', tickFault(one, after, slot * length));
 }
 
 function drawn(slot: number, length: number, ruler: RulerSaid) {

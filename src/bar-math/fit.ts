@@ -1,5 +1,6 @@
 import { fit, slotTicks, type Grid, type MeterText } from '../core/index.ts';
 import { drawnSays, fillingsSay, fitSays, leftSays, type RulerSaid, tooLongToPlay } from '../words/bar-math-answers.ts';
+import { MATH_FAULTS } from '../words/bar-math.ts';
 import { labelOf, readFigure, repeated, timelineOf, type Figure } from './cells.ts';
 import { fillingsOf, type Filling, type Fillings } from './fillings.ts';
 import { IN_WORKER, MOST_PLAYED } from './limits.ts';
@@ -34,7 +35,7 @@ export function answerFit(inputs: Inputs, props: SumProps, limits = IN_WORKER): 
   const fillings = fillingsOf(sum.times ? sum.left : 0, props.named);
   const says = fitSays(sum, ruler);
   const filling = fillings.some.find(({ value }) => value === inputs.rest);
-  if (inputs.rest && !filling) read.refuse('rest', 'That does not fill what is left; these do.');
+  if (inputs.rest && !filling) read.refuse('rest', MATH_FAULTS.rest);
   const isPlayed = sum.times * figure.strokes <= MOST_PLAYED.strokes;
   if (isPlayed) read.lay(sum.times * figure.strokes);
   const drawnBars = barsDrawn(bars, ruler.barSlots);

@@ -1,7 +1,7 @@
 import { handSpeed, sameSpeed, slotMs, tempoAtRebound, tempoAtTurns, thirtySecondMs } from '../core/index.ts';
 import type { Grid, HandWay } from '../core/index.ts';
 import { flamSays, lengthsSay, limitsSay, sameSays, speedSays } from '../words/bar-math-answers.ts';
-import { HAND_WAYS } from '../words/bar-math.ts';
+import { HAND_WAYS, wayFault } from '../words/bar-math.ts';
 import { figures } from '../words/numbers.ts';
 import { readFigure } from './cells.ts';
 import { countsOf, reading, rulerSaid, tooLongFaults } from './read.ts';
@@ -44,7 +44,7 @@ export function answerSpeed(inputs: Inputs): Answer {
   const turns = read.number('turns', 0.5, 20);
   const rebound = read.number('rebound', 10, 1000);
   const way = HAND_WAYS.find(({ value }) => value === inputs.way)?.value;
-  if (!way) read.refuse('way', `“${inputs.way}” is none of the ways here.`);
+  if (!way) read.refuse('way', wayFault(inputs.way));
   if (!tempo || !grid || !other || flam === undefined || !turns || !rebound || !way)
     return { says: '', faults: read.faults };
   const slot = slotMs(METER, grid, tempo);

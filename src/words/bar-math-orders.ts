@@ -85,6 +85,9 @@ export function rulesSay(rules: RulesSaid): string {
 /** Why a lead cannot stand there. */
 export const leadFault = (typed: string): string => `“${typed}” cannot stand here: left, alternating or nothing can.`;
 
+/** Why a cell cannot be used that often. */
+export const usesFault = (typed: string): string => `“${typed}” cannot stand here: 3, 1-4, 2+ or any can.`;
+
 /** Why joins cannot stand there. */
 export const joinsFault = (typed: string, rows: number): string =>
   `“${typed}” cannot stand here: pairs of cells by their number, 1 to ${rows}, such as 1-1, can.`;

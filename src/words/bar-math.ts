@@ -1,5 +1,5 @@
 /** What the calculators of the bar say: their names, their fields, and why something cannot be counted. */
-import { inSentence, sayBars } from './grammar.ts';
+import { inSentence, many, sayBars } from './grammar.ts';
 import { figures } from './numbers.ts';
 
 /** The page. */
@@ -140,6 +140,24 @@ export function numberSays(typed: string, from: number | bigint, to: number | bi
  */
 export const tooLongSays = (length: number, most: number): string =>
   `${figures(length)} characters are too many here: at most ${figures(most)} can stand.`;
+
+/** Why a cell, a count and what is to fill the rest cannot stand in their fields. */
+export const MATH_FAULTS = {
+  cell: 'A cell has no bar lines and no meter of its own here.',
+  count: 'Nothing stands here yet: a count such as 4 a, 2 & or 3 can.',
+  rest: 'That does not fill what is left; these do.',
+};
+
+/**
+ * That no slot starts at a tick.
+ *
+ * @example tickFault('sixteenth', 1, 240) // 'No sixteenth starts there: it is 1 tick after the sixteenth at 240.'
+ */
+export const tickFault = (slot: string, after: number, start: number): string =>
+  `No ${slot} starts there: it is ${after} ${many(after, 'tick')} after the ${slot} at ${start}.`;
+
+/** Why a way of sharing the slots cannot stand there. */
+export const wayFault = (typed: string): string => `“${typed}” is none of the ways here.`;
 
 /** What could not be taken from an address. */
 export const addressSays = (unknown: readonly string[]): string =>

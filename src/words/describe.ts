@@ -14,7 +14,7 @@ import {
 } from '../core/index.ts';
 import { slotNames } from '../core/time/slot-names.ts';
 import { capital } from './grammar.ts';
-import { numberWord } from './numbers.ts';
+import { spell } from './numbers.ts';
 import { BAR_WORD, COUNTING } from './site.ts';
 
 /** What a description may be told. */
@@ -63,7 +63,7 @@ function gridWords(bars: readonly TimelineBar[]): string {
 
 function meterWords(bars: readonly TimelineBar[]): string {
   const meters = [...new Set(bars.map((bar) => bar.meter))];
-  const count = bars.length === 1 ? `one ${BAR_WORD}` : `${numberWord(bars.length)} ${BAR_WORD}s`;
+  const count = bars.length === 1 ? `one ${BAR_WORD}` : `${spell(bars.length, 'counted')} ${BAR_WORD}s`;
   return `${count} of ${meters.join(' and ')}`;
 }
 
@@ -147,7 +147,7 @@ export function describe(timeline: Timeline, options: DescribeOptions = {}): Des
 function counted(name: string, count: number): string {
   if (count === 1) return /^[a-z]/.test(name) ? `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}` : name;
   const plural = /[a-z]$/.test(name) && !/s$/.test(name) ? `${name}s` : name;
-  return `${numberWord(count)} ${plural}`;
+  return `${spell(count, 'counted')} ${plural}`;
 }
 
 /** Named cells, counted: in their order where that is short, else by kind. */

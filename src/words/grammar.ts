@@ -1,15 +1,19 @@
 /** How sentences are put together: lists, plurals, capitals, and the school's word for a bar. */
-import { BAR_WORD, type BarWord } from './site.ts';
+import { BAR_WORD, type BarWord, WORDS_LANGUAGE } from './site.ts';
+
+/** The site's sentences have no comma before the joint, which lists in American English would have. */
+const LISTS = {
+  and: /* @__PURE__ */ new Intl.ListFormat('en-GB', { type: 'conjunction' }),
+  or: /* @__PURE__ */ new Intl.ListFormat('en-GB', { type: 'disjunction' }),
+};
 
 /**
  * A list in a sentence.
  *
  * @example inSentence(['right', 'left', 'alternating']) // 'right, left and alternating'
  */
-export function inSentence(items: readonly string[], joint = 'and'): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} ${joint} ${items[items.length - 1]}`;
-}
+export const inSentence = (items: readonly string[], joint: keyof typeof LISTS = 'and'): string =>
+  LISTS[joint].format(items);
 
 /**
  * A sentence with the school's word for a bar: "bar" in, "bar" or "measure" out. A bar line is one in both.
@@ -52,5 +56,11 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
  */
 export const asSentence = (clause: string): string => `${capital(clause)}.`;
 
-/** A word by how many there are of it. */
-export const many = (n: number, one: string, more = `${one}s`): string => (n === 1 ? one : more);
+const PLURALS = /* @__PURE__ */ new Intl.PluralRules(WORDS_LANGUAGE);
+
+/**
+ * A word by how many there are of it.
+ *
+ * @example many(2, 'cell') // 'cells'
+ */
+export const many = (n: number, one: string, more = `${one}s`): string => (PLURALS.select(n) === 'one' ? one : more);

@@ -1,23 +1,39 @@
 /** Numbers as they are said and written, and what is counted. */
 import { type SlotNames, slotNames } from '../core/time/slot-names.ts';
 import type { Grid, MeterText } from '../core/time/units.ts';
+import { WORDS_LANGUAGE } from './site.ts';
 
-const WORDS =
-  'no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'.split(' ');
+const SMALL =
+  'nothing one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+    ' ',
+  );
+
+const TENS = 'x x twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+
+/** How numbers are spelled: in a sum up to ninety-nine, where things are counted only while they are short. */
+const SPELLED = { sum: { none: 'nothing', upTo: 99 }, counted: { none: 'no', upTo: 16 } };
 
 /**
- * A small number as a word, a larger one in figures.
- * @example
- * numberWord(4) // → 'four'
+ * A whole number as it is said, and in figures above ninety-nine; before what is counted, none is "no" and figures begin
+ * above sixteen.
+ *
+ * @example spell(32) // 'thirty-two'
  */
-export const numberWord = (n: number): string => WORDS[n] ?? String(n);
+export function spell(n: number, as: keyof typeof SPELLED = 'sum'): string {
+  const { none, upTo } = SPELLED[as];
+  if (n === 0) return none;
+  if (n > upTo) return figures(n);
+  if (n < 20) return SMALL[n] ?? figures(n);
+  const ones = n % 10;
+  return ones ? `${TENS[(n - ones) / 10]}-${SMALL[ones]}` : TENS[n / 10];
+}
 
 /**
  * A name that is a number stands in quotation marks, so that nobody counts by it.
  *
  * @example quoted('five') // '“five”'
  */
-export const quoted = (name: string): string => (WORDS.indexOf(name) > 0 ? `“${name}”` : name);
+export const quoted = (name: string): string => (SMALL.indexOf(name) > 0 ? `“${name}”` : name);
 
 const TUPLETS = new Set(['triplet', 'quintuplet', 'sextuplet', 'septuplet']);
 
@@ -31,25 +47,6 @@ export function slotWords(meter: MeterText, grid: Grid): SlotNames {
   return TUPLETS.has(names.one) ? { one: 'partial', many: 'partials' } : names;
 }
 
-const SMALL =
-  'nothing one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
-    ' ',
-  );
-
-const TENS = 'x x twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
-
-/**
- * A whole number as it is said, up to ninety-nine; above that in figures.
- *
- * @example spell(32) // 'thirty-two'
- */
-export function spell(n: number): string {
-  if (n < 20) return SMALL[n] ?? figures(n);
-  if (n > 99) return figures(n);
-  const ones = n % 10;
-  return ones ? `${TENS[(n - ones) / 10]}-${SMALL[ones]}` : TENS[n / 10];
-}
-
 /**
  * How often.
  *
@@ -59,4 +56,4 @@ export const oftenSays = (n: number): string => ['not at all', 'once', 'twice'][
 
 /** A number with its thousands apart, and no more than `decimals` after the point. */
 export const figures = (n: number | bigint, decimals = 0): string =>
-  Intl.NumberFormat('en', { maximumFractionDigits: decimals }).format(n);
+  Intl.NumberFormat(WORDS_LANGUAGE, { maximumFractionDigits: decimals }).format(n);

@@ -36,6 +36,9 @@ export const SCHOOL: string = typeof __SCHOOL__ === 'undefined' ? 'Music school'
 /** The language of the course text, as HTML names it. */
 export const LANGUAGE: string = typeof __LANGUAGE__ === 'undefined' ? 'en' : __LANGUAGE__;
 
+/** The language of everything in this folder: plurals, lists and numbers go by it, also where a school's lessons are in another. */
+export const WORDS_LANGUAGE = 'en';
+
 /** Whom to ask, in a sentence. */
 export const CONTACT: string =
   typeof __CONTACT__ === 'undefined' ? 'Questions about a lesson? Ask your teacher.' : __CONTACT__;

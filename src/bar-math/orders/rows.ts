@@ -1,4 +1,5 @@
 /** The cells of a bar to be, with how often each may be used: `kick*1,flam-drag*3,R L L`. */
+import { usesFault } from '../../words/bar-math-orders.ts';
 import { MOST_ROWS } from '../limits.ts';
 import type { Reading } from '../read.ts';
 
@@ -44,5 +45,5 @@ export function readUses(read: Reading, field: string, typed: string): Uses {
   if (from && !dash && !to) return min;
   if (from && dash === '+' && !to) return { min };
   if (from && dash && dash !== '+' && to && min <= max) return { min, max };
-  return read.refuse(field, `“${typed.trim()}” cannot stand here: 3, 1-4, 2+ or any can.`);
+  return read.refuse(field, usesFault(typed.trim()));
 }

@@ -1,7 +1,7 @@
 /** What is said of the puzzles that are answered by cells, and while cells are placed. */
 import { slotsIn, type CellsHint, type CellsPuzzle, type CellsWrong, type PuzzleCell } from '../../core/index.ts';
 import { capital, inSentence } from '../grammar.ts';
-import { numberWord, quoted, slotWords } from '../numbers.ts';
+import { figures, quoted, slotWords, spell } from '../numbers.ts';
 import { BAR_WORD } from '../site.ts';
 import {
   barsSay,
@@ -107,7 +107,7 @@ function wrongSays(puzzle: CellsPuzzle, wrong: CellsWrong, nameOf: NameOf): stri
     case 'last-stroke':
       return `the last stroke is on ${place(wrong.found)}, not on ${place(wrong.wanted)}.`;
     case 'run':
-      return `${Array.from({ length: wrong.length }, () => wrong.hand).join(' ')} from ${place(wrong.slot)}: the ${HANDS[wrong.hand]} hand plays ${numberWord(wrong.length)} in a row.`;
+      return `${Array.from({ length: wrong.length }, () => wrong.hand).join(' ')} from ${place(wrong.slot)}: the ${HANDS[wrong.hand]} hand plays ${spell(wrong.length, 'counted')} in a row.`;
     case 'over-bar-line':
       return `${cell(wrong.cell)} on ${place(wrong.slot)} crosses the bar line.`;
     case 'sound':
@@ -124,7 +124,7 @@ function hintSays(puzzle: CellsPuzzle, hint: CellsHint, nameOf: NameOf): string 
     case 'cell':
       return `lay ${theCell(nameOf(hint.cell))} next.`;
     case 'back':
-      return `no answer begins like this. Take ${hint.cells === 1 ? 'the last cell' : `the last ${numberWord(hint.cells)} cells`} back.`;
+      return `no answer begins like this. Take ${hint.cells === 1 ? 'the last cell' : `the last ${spell(hint.cells, 'counted')} cells`} back.`;
     case 'done':
       return 'there is nothing left to do: it is right.';
   }
@@ -133,7 +133,7 @@ function hintSays(puzzle: CellsPuzzle, hint: CellsHint, nameOf: NameOf): string 
 const filledSays = ({ filled, of }: { filled: number; of: number }): string =>
   filled
     ? `${partOf(filled, of)} ${filled === 1 ? 'is' : 'are'} filled, and the next cell`
-    : `nothing is laid yet, ${numberWord(of)} are to be filled, and your first cell`;
+    : `nothing is laid yet, ${spell(of, 'counted')} are to be filled, and your first cell`;
 
 /** Which cells are short enough, where not all of them are. */
 function fittingSays({ shelf }: CellsPuzzle, fitting: readonly string[], nameOf: NameOf): string {
@@ -145,7 +145,7 @@ function fittingSays({ shelf }: CellsPuzzle, fitting: readonly string[], nameOf:
 /** Whether there were other right answers. */
 export function rightSays({ difficulty: { answers } }: CellsPuzzle): string {
   if (answers === 1n) return 'Right, and there is no other answer.';
-  const count = answers < 1000n ? numberWord(Number(answers)) : answers.toLocaleString('en');
+  const count = answers < 1000n ? spell(Number(answers), 'counted') : figures(answers);
   return `Right. It is one of ${count} answers.`;
 }
 

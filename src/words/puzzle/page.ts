@@ -1,6 +1,6 @@
 /** What the pages of puzzles say around a puzzle. */
 import { capital } from '../grammar.ts';
-import { numberWord } from '../numbers.ts';
+import { spell } from '../numbers.ts';
 import { BAR_WORD } from '../site.ts';
 
 /** What the pages of puzzles say. */
@@ -8,7 +8,7 @@ export const PUZZLE_PAGE = {
   title: 'Puzzles',
   description: `${capital(BAR_WORD)}s to fill, holes to find, cells to hear: made from a number, graded by what they ask for.`,
   idea: (kinds: number): string =>
-    `${capital(numberWord(kinds))} ways to find out whether a ${BAR_WORD} adds up. There is no clock.`,
+    `${capital(spell(kinds, 'counted'))} ways to find out whether a ${BAR_WORD} adds up. There is no clock.`,
   today: 'Today’s puzzle',
   todaySays: 'The same one for everybody who has this date.',
   solved: 'What you have done',

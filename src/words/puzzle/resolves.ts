@@ -1,7 +1,7 @@
 import type { ResolvesPuzzle, ResolvesWrong } from '../../core/index.ts';
 import type { record } from '../../core/puzzle/kinds/resolves.ts';
 import { capital } from '../grammar.ts';
-import { numberWord } from '../numbers.ts';
+import { spell } from '../numbers.ts';
 import { BAR_WORD } from '../site.ts';
 import { barsSay, slotsSay, theCell, times, tupletsSay, type NameOf, type WordsFor } from './say.ts';
 
@@ -29,5 +29,5 @@ function leftOverSays(
 ): string {
   const all = `After ${barsSay(bars)} there are ${slotsSay(puzzle, bars * puzzle.barSlots)}`;
   const fits = `${theCell(nameOf(puzzle.cell.id))} fits in ${times(cells)}`;
-  return `${all}: ${fits} and ${numberWord(over)} ${over === 1 ? 'is' : 'are'} over, so beat 1 falls inside a cell.`;
+  return `${all}: ${fits} and ${spell(over, 'counted')} ${over === 1 ? 'is' : 'are'} over, so beat 1 falls inside a cell.`;
 }

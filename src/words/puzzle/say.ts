@@ -1,8 +1,8 @@
 /** What the words of all kinds of puzzle share. */
 import { saySlot, type PuzzleBase, type PuzzleCell, type PuzzleKindRecord, type SlotIndex } from '../../core/index.ts';
 import { capital } from '../grammar.ts';
-import { numberWord, quoted, slotWords } from '../numbers.ts';
-import { BAR_WORD, COUNTING } from '../site.ts';
+import { quoted, slotWords, spell } from '../numbers.ts';
+import { BAR_WORD, COUNTING, WORDS_LANGUAGE } from '../site.ts';
 import { slotNames } from '../../core/time/slot-names.ts';
 
 /** A cell's name by its id, as the school says it. */
@@ -38,11 +38,11 @@ export type WordsFor<R> =
 /** Slots as the trade names them: "one sixteenth", "three sixteenths". */
 export function slotsSay({ meter, grid }: PuzzleBase, count: number): string {
   const { one, many } = slotWords(meter, grid);
-  return `${numberWord(count)} ${count === 1 ? one : many}`;
+  return `${spell(count, 'counted')} ${count === 1 ? one : many}`;
 }
 
 /** So many bars: "one bar", "three measures". */
-export const barsSay = (count: number): string => `${numberWord(count)} ${BAR_WORD}${count === 1 ? '' : 's'}`;
+export const barsSay = (count: number): string => `${spell(count, 'counted')} ${BAR_WORD}${count === 1 ? '' : 's'}`;
 
 /** A slot as one says it, with its bar where there are several. */
 export function placeSays({ meter, grid, barSlots, slots }: PuzzleBase, slot: SlotIndex): string {
@@ -65,7 +65,7 @@ export const theCell = (name: string): string => `the ${quoted(name)}`;
 
 /** How often: "once", "twice", "five times". */
 export const times = (count: number): string =>
-  count === 1 ? 'once' : count === 2 ? 'twice' : `${numberWord(count)} times`;
+  count === 1 ? 'once' : count === 2 ? 'twice' : `${spell(count, 'counted')} times`;
 
 const ORDINALS = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
 const ENDINGS: Partial<Record<Intl.LDMLPluralRule, string>> = { one: 'st', two: 'nd', few: 'rd', other: 'th' };
@@ -76,7 +76,7 @@ const ENDINGS: Partial<Record<Intl.LDMLPluralRule, string>> = { one: 'st', two: 
  * @example ordinal(13) // '13th'
  */
 export const ordinal = (n: number): string =>
-  ORDINALS[n - 1] ?? `${n}${ENDINGS[new Intl.PluralRules('en', { type: 'ordinal' }).select(n)]}`;
+  ORDINALS[n - 1] ?? `${n}${ENDINGS[new Intl.PluralRules(WORDS_LANGUAGE, { type: 'ordinal' }).select(n)]}`;
 
 /**
  * Some of all: both numbers as words or both in figures.
@@ -84,11 +84,13 @@ export const ordinal = (n: number): string =>
  * @example partOf(6, 24) // '6 of 24'
  */
 export const partOf = (some: number, of: number): string =>
-  numberWord(of) === String(of) ? `${some} of ${of}` : `${numberWord(some)} of ${numberWord(of)}`;
+  spell(of, 'counted') === String(of) ? `${some} of ${of}` : `${spell(some, 'counted')} of ${spell(of, 'counted')}`;
 
 /** The rule that a hand plays no more than so many strokes in a row. */
 export const runRule = (most: number): string =>
-  most === 1 ? 'The hands take turns: none plays twice in a row.' : `No hand plays ${numberWord(most + 1)} in a row.`;
+  most === 1
+    ? 'The hands take turns: none plays twice in a row.'
+    : `No hand plays ${spell(most + 1, 'counted')} in a row.`;
 
 /** Clauses as one more sentence after a rule, each after a comma; nothing where there are none. */
 export function noteOf(clauses: readonly string[]): string {
