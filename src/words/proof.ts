@@ -35,7 +35,7 @@ const GROUPS: readonly ClaimGroup[] = [
         check:
           'Every rudiment has its strokes, rhythm, accents and length written in two ways, and both must agree. What is true by definition is tested: a five-stroke roll has five strokes, a flam has one grace note by the other hand, a paradiddle starts the next one with the other hand.',
         against:
-          'International Drum Rudiments, Percussive Arts Society, 1984. Stickings of part of the list were read in public listings, the rest is from memory; the table below says which. Rhythms are one usual length of each stroke, not a copy of the chart.',
+          'International Drum Rudiments, Percussive Arts Society, 1984. Stickings of part of the list were read in public listings, the rest is from memory; the list at the end says which. Rhythms are one usual length of each stroke, not a copy of the chart.',
         standing: 'recalled',
       },
     ],
@@ -223,9 +223,8 @@ export const PROOF = {
   title: 'How we know',
   idea: 'What this site claims, how each claim is tested, and what it was tested against.',
   about:
-    'Every claim below is checked by tests that run before a version is published. A claim whose test fails stops the version. The last column says how well we know the source: read means that its own text was in front of us, recalled means from memory, computed means worked out in another way than the site does it.',
+    'Every claim below is checked by tests that run before a version is published. A claim whose test fails stops the version. The source says how well we know it: read means that its own text was in front of us, recalled means from memory, computed means worked out in another way than the site does it.',
   columns: { claim: 'Claim', check: 'What is tested', against: 'Against', standing: 'Source' },
   rests: 'What each rudiment rests on',
-  restsColumns: { number: 'No.', name: 'Rudiment', basis: 'Rests on' },
   link: 'How we know',
 } as const;
