@@ -45,7 +45,7 @@ export default ((load, { value }, island) => {
   const onSign = (event: Event) => {
     // A key that comes once the island is awake has been heard.
     if (event.type === 'keydown') key = island.hasAttribute('ssr') ? (event as KeyboardEvent) : key;
-    else if (event.type !== 'focusin' && event.type !== 'pointerover') key = undefined;
+    else if (event.type !== 'focusin') key = undefined;
     if (event.type === 'click') catchPress(event);
     if (event.type === 'input' || event.type === 'change') catchEntry(event);
     if (!loading) void start();
