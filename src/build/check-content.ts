@@ -2,20 +2,16 @@ import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { checkCells } from './content/check-bars.ts';
-import { checkCourse } from './content/check-course.ts';
+import { checkCourse, checkSpokenParts } from './content/check-course.ts';
 import { checkExercises, checkRudiments, checkTerms } from './content/check-entries.ts';
 import { checkLessons } from './content/check-lessons.ts';
-import { checkMedia } from './content/check-media.ts';
-import { checkReferences } from './content/check-references.ts';
-import { checkRepeats } from './content/check-repeats.ts';
+import { checkMedia, checkReferences } from './content/check-references.ts';
+import { checkRepeats, checkTempos, checkUnused } from './content/check-exercises.ts';
 import { checkSite } from './content/check-site.ts';
 import { checkSlips } from './content/check-slips.ts';
-import { checkSpokenParts } from './content/check-spoken.ts';
-import { checkTempos } from './content/check-tempos.ts';
-import { checkUnused } from './content/check-unused.ts';
 import { printFaults, printWarnings, sortFaults, type ContentFault } from './content/content-fault.ts';
 import { readLibrary, type Library } from './content/library.ts';
-import { listFiles } from './content/list-files.ts';
+import { listFiles } from './content/files.ts';
 
 /** What is wrong with a content folder, and what is only worth a look; both by file and line. */
 export interface Checked {

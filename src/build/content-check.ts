@@ -5,8 +5,8 @@ import type { AstroIntegration } from 'astro';
 import type { Plugin, ViteDevServer } from 'vite';
 import { checkContent } from './check-content.ts';
 import { countFaults, printFaults, type ContentFault } from './content/content-fault.ts';
-import { readLesson } from './content/lesson-file.ts';
-import { readText } from './content/read-file.ts';
+import { readLesson } from './content/text-files.ts';
+import { readText } from './content/files.ts';
 
 /**
  * An integration that reads all content before anything is built. A build with a fault in its content ends here, with

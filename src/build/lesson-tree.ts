@@ -1,7 +1,6 @@
 import { sayBar } from '../words/grammar.ts';
 import type { BarWord } from '../words/site.ts';
-import { headingAnchors } from './content/anchors.ts';
-import { isElement, literalOf, walk, type TreeNode } from './content/mdx-tree.ts';
+import { headingAnchors, isElement, literalOf, type TreeNode, walk } from './content/mdx-tree.ts';
 
 /** What the site is built for. */
 export interface LessonTreeOptions {

@@ -2,8 +2,8 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readLibrary } from './content/library.ts';
-import { listFiles } from './content/list-files.ts';
-import { HELP, readArgs } from './new/args.ts';
+import { listFiles } from './content/files.ts';
+import { HELP, readArgs } from './new/command.ts';
 import { make } from './new/make.ts';
 
 /** What a run of the command says, and whether it made something. */

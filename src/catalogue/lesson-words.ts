@@ -1,4 +1,4 @@
-import { readLesson } from '../build/content/lesson-file.ts';
+import { readLesson } from '../build/content/text-files.ts';
 import {
   barAttributes,
   countsAttributes,

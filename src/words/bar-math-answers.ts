@@ -1,5 +1,5 @@
 /** The answers of the calculators, each in a sentence a student can repeat. */
-import { saySlot, type Grid, type HandWay, type MeterText, type Place } from '../core/index.ts';
+import { saySlot, type Grid, type HandWay, type MeterText, type BarSlot } from '../core/index.ts';
 import { slotNames } from '../core/time/slot-names.ts';
 import { capital, inSentence, many, sayBar } from './grammar.ts';
 import { figures, oftenSays, slotWords, spell } from './numbers.ts';
@@ -51,7 +51,7 @@ export function resolveSays(cell: number, bars: number, cells: number, { barSlot
 }
 
 /** Where the cells of one bar start: "Bar 2: the & of 1, the e of 2 …" */
-export function startsSay(bar: number, starts: readonly Place[], ruler: RulerSaid): string {
+export function startsSay(bar: number, starts: readonly BarSlot[], ruler: RulerSaid): string {
   const counts = starts
     .filter((start) => start.bar === bar)
     .map(({ slot }) => saySlot(ruler.meter, ruler.grid, slot, COUNTING));

@@ -7,9 +7,9 @@ import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { checkContent } from '../../src/build/check-content.ts';
 import { create } from '../../src/build/new.ts';
-import { HELP } from '../../src/build/new/args.ts';
-import { idOf } from '../../src/build/new/place.ts';
-import { listFiles } from '../../src/build/content/list-files.ts';
+import { HELP } from '../../src/build/new/command.ts';
+import { idOf } from '../../src/build/new/lesson-place.ts';
+import { listFiles } from '../../src/build/content/files.ts';
 import { printFaults } from '../../src/build/content/content-fault.ts';
 import { GOOD, planted, type Tree } from '../content/plant.ts';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { arrange, neighbors, siteSchema } from '../../src/curriculum/index.ts';
 import { readLibrary, writtenLessons } from '../../src/build/content/library.ts';
-import { listFiles } from '../../src/build/content/list-files.ts';
+import { listFiles } from '../../src/build/content/files.ts';
 
 const library = readLibrary(listFiles(new URL('../../', import.meta.url).pathname));
 const course = library.course!.data!;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lessonText } from '../../src/build/new/skeletons.ts';
+import { lessonText } from '../../src/build/new/templates.ts';
 import { lessonWords } from '../../src/catalogue/lesson-words.ts';
 
 test('an attribute is found behind an accent, over several lines and in any kind of quotes', () => {

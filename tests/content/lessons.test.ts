@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { listFiles } from '../../src/build/content/list-files.ts';
+import { listFiles } from '../../src/build/content/files.ts';
 import { readLibrary } from '../../src/build/content/library.ts';
 import { parseSticking, slotCount, slotsOf } from '../../src/core/index.ts';
 import {

@@ -7,7 +7,7 @@ import {
   type CellLookup,
   type LaidBar,
 } from '../../curriculum/index.ts';
-import type { Place } from './content-fault.ts';
+import type { Position } from './content-fault.ts';
 import { knownHint } from './nearest.ts';
 import type { Library } from './library.ts';
 
@@ -15,11 +15,11 @@ import type { Library } from './library.ts';
 export interface BarSite {
   file: string;
   /** Where the bar as a whole stands. */
-  place: Place;
+  place: Position;
   /** Where each of its fields stands. */
-  placeOf: (field: 'sticking' | 'cells' | 'meter' | 'grid' | 'pickup', index?: number) => Place;
+  positionOf: (field: 'sticking' | 'cells' | 'meter' | 'grid' | 'pickup', index?: number) => Position;
   /** Where the text of its sticking begins, if it stands in the file as it is. */
-  stickingStart?: Place;
+  stickingStart?: Position;
 }
 
 /** The cells that can be laid: by id, without those whose files are faulty. */
@@ -46,7 +46,7 @@ export function checkBar(library: Library, spec: BarSpec, site: BarSite): Laid |
   if (laid.ok) return laid;
   library.faults.push({
     file: site.file,
-    ...barPlace(laid.fault, spec, site),
+    ...barPosition(laid.fault, spec, site),
     ...sayBarFault(laid.fault, spec, cellOf),
   });
   return undefined;
@@ -59,7 +59,7 @@ function cellsKnown(library: Library, spec: BarSpec, site: BarSite): boolean {
     if (!library.cells.has(id))
       library.faults.push({
         file: site.file,
-        ...site.placeOf('cells', index),
+        ...site.positionOf('cells', index),
         message: `there is no cell "${id}"`,
         hint: knownHint(id, library.cells.keys()),
       });
@@ -104,9 +104,11 @@ function barHint(bar: BarSpec): string | undefined {
   return `${cells ? `${cells.length} cells` : 'the sticking'} in ${meter} with grid ${grid}: ${many}, ${slotsOf(meter, grid)} a bar`;
 }
 
-function barPlace(fault: PhraseFault, spec: BarSpec, site: BarSite): Place {
-  if (fault.cell === undefined) return spec.sticking === undefined ? site.placeOf('cells') : site.placeOf('sticking');
-  if (!site.stickingStart || (spec.sticking ?? '').slice(0, fault.at).includes('\n')) return site.placeOf('sticking');
+function barPosition(fault: PhraseFault, spec: BarSpec, site: BarSite): Position {
+  if (fault.cell === undefined)
+    return spec.sticking === undefined ? site.positionOf('cells') : site.positionOf('sticking');
+  if (!site.stickingStart || (spec.sticking ?? '').slice(0, fault.at).includes('\n'))
+    return site.positionOf('sticking');
   return { line: site.stickingStart.line, column: site.stickingStart.column + fault.at };
 }
 
@@ -115,7 +117,7 @@ export function checkCells(library: Library): void {
   for (const { file, data, yaml } of library.cells.values()) {
     if (!data || !yaml) continue;
     const read = parseSticking(data.sticking);
-    const place = yaml.placeOf(['sticking']);
+    const place = yaml.positionOf(['sticking']);
     if (!read.ok) library.faults.push({ file, ...place, message: faultText(data.sticking, read.fault) });
     else if (read.sticking.hands.some(({ kind }) => kind !== 'slot' && kind !== 'hold'))
       library.faults.push({

@@ -10,8 +10,8 @@ import type { YamlText } from './yaml-text.ts';
 function yamlSite(file: string, yaml: YamlText, at: readonly string[] = []): BarSite {
   return {
     file,
-    place: yaml.placeOf(at),
-    placeOf: (field, index) => yaml.placeOf(index === undefined ? [...at, field] : [...at, field, index]),
+    place: yaml.positionOf(at),
+    positionOf: (field, index) => yaml.positionOf(index === undefined ? [...at, field] : [...at, field, index]),
     stickingStart: yaml.textStart([...at, 'sticking']),
   };
 }

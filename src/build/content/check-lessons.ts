@@ -12,7 +12,7 @@ import {
 } from '../../curriculum/index.ts';
 import { cellLookup, checkBar, layQuietly, type BarSite, type Laid } from './check-bars.ts';
 import { checkIds, checkTwice } from './check-entries.ts';
-import type { LessonFile, WordUse } from './lesson-file.ts';
+import type { LessonFile, WordUse } from './text-files.ts';
 import { faultAt, type LessonEntry, type Library } from './library.ts';
 import { knownHint } from './nearest.ts';
 
@@ -91,7 +91,7 @@ function note(
   message: string,
   hint?: string,
 ): void {
-  library.faults.push({ file, ...use.placeOf(attribute), message, hint });
+  library.faults.push({ file, ...use.positionOf(attribute), message, hint });
 }
 
 function checkBarWord(library: Library, lesson: LessonFile, use: WordUse, seen: Seen): void {
@@ -104,7 +104,12 @@ function checkBarWord(library: Library, lesson: LessonFile, use: WordUse, seen: 
 }
 
 function barSite({ file }: LessonFile, use: WordUse): BarSite {
-  return { file, place: use.place, placeOf: (field) => use.placeOf(field), stickingStart: use.textStart('sticking') };
+  return {
+    file,
+    place: use.place,
+    positionOf: (field) => use.positionOf(field),
+    stickingStart: use.textStart('sticking'),
+  };
 }
 
 function checkQuestion(library: Library, lesson: LessonFile, use: WordUse, seen: Seen): void {

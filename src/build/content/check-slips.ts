@@ -33,7 +33,7 @@ const SAID = ['name', 'school', 'contact', 'title', 'idea', 'purpose', 'enough',
 function checkRemarks(library: Library, entry: Entry<unknown>): void {
   for (const [name] of fieldsOf(entry.data)) {
     if (!SAID.includes(name) || !entry.yaml) continue;
-    const line = entry.yaml.lineAt(entry.yaml.placeOf([name]).line);
+    const line = entry.yaml.lineAt(entry.yaml.positionOf([name]).line);
     const rest = /^[\w-]+:\s+[^\s'"].*?\s(#.*)$/.exec(line)?.[1];
     if (rest)
       warnAt(

@@ -13,7 +13,7 @@ export interface ContentFault {
 }
 
 /** A place in a file. */
-export type Place = Pick<ContentFault, 'line' | 'column'>;
+export type Position = Pick<ContentFault, 'line' | 'column'>;
 
 /** Sorts faults by file, then by line and column. */
 export function sortFaults(faults: readonly ContentFault[]): ContentFault[] {

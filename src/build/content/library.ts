@@ -21,12 +21,10 @@ import {
   type SiteData,
   type TermData,
 } from '../../curriculum/index.ts';
-import type { ContentFault, Place } from './content-fault.ts';
-import { readLesson, type LessonFile } from './lesson-file.ts';
-import type { FoundFile } from './list-files.ts';
-import { readPage, type PageFile } from './page-file.ts';
-import { readText } from './read-file.ts';
-import { judge } from './say-issue.ts';
+import type { ContentFault, Position } from './content-fault.ts';
+import { type LessonFile, type PageFile, readLesson, readPage } from './text-files.ts';
+import { type FoundFile, readText } from './files.ts';
+import { judge } from './schema-faults.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
 
 /** A file of one kind: what it says, undefined where it is faulty, and where. */
@@ -166,7 +164,7 @@ function judgeYaml<T>(
   const judged = judge(schema, yaml.value, what);
   if (judged.ok) return judged.data;
   for (const { path, atKey, message, hint } of judged.said) {
-    const place = yaml.placeOf(path, atKey);
+    const place = yaml.positionOf(path, atKey);
     library.faults.push({ file, ...place, message, hint: hint ?? lineHint(yaml.lineAt(place.line)) });
   }
   return undefined;
@@ -227,7 +225,7 @@ export function faultAt(
   message: string,
   hint?: string,
 ): void {
-  faults.push({ file: entry.file, ...placeIn(entry, path), message, hint });
+  faults.push({ file: entry.file, ...positionIn(entry, path), message, hint });
 }
 
 /** Notes something worth a look at a place of an entry's YAML. */
@@ -238,8 +236,8 @@ export function warnAt(
   message: string,
   hint?: string,
 ): void {
-  warnings.push({ file: entry.file, ...placeIn(entry, path), message, hint });
+  warnings.push({ file: entry.file, ...positionIn(entry, path), message, hint });
 }
 
-const placeIn = (entry: Entry<unknown>, path: readonly PropertyKey[]): Place =>
-  entry.yaml?.placeOf(path) ?? { line: 1, column: 1 };
+const positionIn = (entry: Entry<unknown>, path: readonly PropertyKey[]): Position =>
+  entry.yaml?.positionOf(path) ?? { line: 1, column: 1 };

@@ -2,7 +2,7 @@ import remarkFrontmatter from 'remark-frontmatter';
 import remarkMdx from 'remark-mdx';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
-import type { Place } from './content-fault.ts';
+import type { Position } from './content-fault.ts';
 
 /** What the checker reads of a node of a lesson's tree. */
 export interface TreeNode {
@@ -49,11 +49,11 @@ interface EsNode {
 const parser = unified().use(remarkParse).use(remarkFrontmatter).use(remarkMdx).freeze();
 
 /** A lesson's tree, or why it has none. */
-export function readTree(text: string): { ok: true; tree: TreeNode } | ({ ok: false; message: string } & Place) {
+export function readTree(text: string): { ok: true; tree: TreeNode } | ({ ok: false; message: string } & Position) {
   try {
     return { ok: true, tree: parser.parse(text) as TreeNode };
   } catch (error) {
-    return { ok: false, ...syntaxFault(error as Partial<Place> & { reason?: string; message?: string }) };
+    return { ok: false, ...syntaxFault(error as Partial<Position> & { reason?: string; message?: string }) };
   }
 }
 
@@ -70,7 +70,7 @@ const PLAINER: [RegExp, string][] = [
   [/^Could not parse import.*/, 'a line that begins with import or export is taken for code'],
 ];
 
-function syntaxFault(error: Partial<Place> & { reason?: string; message?: string }): Place & { message: string } {
+function syntaxFault(error: Partial<Position> & { reason?: string; message?: string }): Position & { message: string } {
   const reason = error.reason ?? error.message ?? String(error);
   const [, line = 1, column = 1] = PLACE.exec(reason) ?? [];
   const message = PLAINER.reduce(
@@ -86,7 +86,7 @@ const plain = unified().use(remarkParse).use(remarkFrontmatter).freeze();
 export const readMarkdown = (text: string): TreeNode => plain.parse(text) as TreeNode;
 
 /** Where a node begins. */
-export function placeOfNode(node: { position?: TreeNode['position'] }): Place {
+export function positionOfNode(node: { position?: TreeNode['position'] }): Position {
   const { line = 1, column = 1 } = node.position?.start ?? {};
   return { line, column };
 }
@@ -134,3 +134,48 @@ function literal(node: EsNode | undefined): { ok: true; value: unknown } | { ok:
 }
 
 const isPlain = (value: unknown) => ['string', 'number', 'boolean'].includes(typeof value);
+
+/** Signs that an anchor leaves out: everything but letters, digits, joining signs, hyphens and spaces. */
+const LEFT_OUT = /[^\p{L}\p{M}\p{N}\p{Pc}\- ]/gu;
+
+/**
+ * The anchors that a text's headings get on its page: in small letters, a hyphen for a space; a heading that comes again
+ * gets a number.
+ *
+ * @example a text with `## The other hand` twice gives `['the-other-hand', 'the-other-hand-1']`
+ */
+export function headingAnchors(tree: TreeNode): string[] {
+  const seen = new Map<string, number>();
+  const anchors: string[] = [];
+  walk(tree, (node) => {
+    if (node.type === 'heading') anchors.push(numbered(seen, slug(textOf(node))));
+  });
+  return anchors;
+}
+
+const slug = (text: string) => text.toLowerCase().replace(LEFT_OUT, '').replaceAll(' ', '-');
+
+function numbered(seen: Map<string, number>, name: string): string {
+  const before = seen.get(name) ?? 0;
+  seen.set(name, before + 1);
+  return before === 0 ? name : `${name}-${before}`;
+}
+
+/** A link or picture in a text. */
+export interface Reference extends Position {
+  kind: 'link' | 'picture';
+  url: string;
+  alt: string;
+}
+
+const KINDS: Record<string, Reference['kind']> = { link: 'link', definition: 'link', image: 'picture' };
+
+/** The reference that a node is, if it is one; a definition is the address of links that name it. */
+export function referenceOf(node: TreeNode): Reference | undefined {
+  const kind = KINDS[node.type];
+  return kind && { kind, url: node.url ?? '', alt: node.alt ?? '', ...positionOfNode(node) };
+}
+
+/** Why a picture is refused that is named here and written elsewhere, with what it shows; nothing for any other node. */
+export const pictureByName = ({ type }: TreeNode): string | undefined =>
+  type === 'imageReference' ? 'a picture is written with its file: ![what it shows](picture.png)' : undefined;

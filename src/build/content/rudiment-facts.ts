@@ -1,5 +1,4 @@
-import type { Stroke, Timeline } from '../../core/index.ts';
-import { TICKS_PER_QUARTER } from '../../core/index.ts';
+import { type Stroke, TICKS_PER_QUARTER, type Timeline } from '../../core/index.ts';
 import type { RudimentData } from '../../curriculum/index.ts';
 import type { Laid } from './check-bars.ts';
 

@@ -1,8 +1,8 @@
 import type { YAMLError } from 'yaml';
-import type { Place } from './content-fault.ts';
+import type { Position } from './content-fault.ts';
 
 /** What is wrong with YAML, and where. */
-export interface YamlFault extends Place {
+export interface YamlFault extends Position {
   message: string;
   hint?: string;
 }
@@ -16,22 +16,22 @@ type Told = Omit<YamlFault, 'column'> & { column?: number };
 export function firstYamlFault(text: string, errors: readonly YAMLError[], lineOffset = 0): YamlFault {
   const lines = text.split(/\r?\n/);
   const [error] = [...errors].sort((a, b) => a.pos[0] - b.pos[0]);
-  const fault = yamlFault(lines, error, placeIn(text, error.pos[0]));
+  const fault = yamlFault(lines, error, positionIn(text, error.pos[0]));
   return { ...fault, line: fault.line + lineOffset };
 }
 
-function placeIn(text: string, offset: number): Place {
+function positionIn(text: string, offset: number): Position {
   const before = text.slice(0, offset).split('\n');
   return { line: before.length, column: before[before.length - 1].length + 1 };
 }
 
-function yamlFault(lines: readonly string[], { code, message }: YAMLError, at: Place): YamlFault {
+function yamlFault(lines: readonly string[], { code, message }: YAMLError, at: Position): YamlFault {
   const told = TELLERS[code]?.(lines, at) ?? unread(lines, at, message);
   return { column: 1, ...told };
 }
 
 /** How the errors that teachers meet are told; the others go through in the reader's words. */
-const TELLERS: Partial<Record<YAMLError['code'], (lines: readonly string[], at: Place) => Told | undefined>> = {
+const TELLERS: Partial<Record<YAMLError['code'], (lines: readonly string[], at: Position) => Told | undefined>> = {
   BLOCK_AS_IMPLICIT_KEY: (lines, at) => tooFarIn(lines, at) ?? colonInText(lines, at),
   MULTILINE_IMPLICIT_KEY: (lines, at) => tooFarIn(lines, at) ?? noField(lines, at),
   BAD_INDENT: (lines, at) => unclosed(lines, at) ?? unevenly(lines, at),
@@ -44,7 +44,7 @@ const TELLERS: Partial<Record<YAMLError['code'], (lines: readonly string[], at: 
   }),
 };
 
-const unread = (lines: readonly string[], at: Place, message: string): Told => ({
+const unread = (lines: readonly string[], at: Position, message: string): Told => ({
   ...at,
   message: `this is not YAML: ${message}`,
   hint: quoteHint(lines[at.line - 1]),
@@ -54,7 +54,7 @@ const indentOf = (line: string) => line.length - line.trimStart().length;
 const keyOf = (line: string) => line.trim().split(':')[0];
 
 /** The next line is further in, though the line before it is complete. */
-function tooFarIn(lines: readonly string[], { line }: Place): Told | undefined {
+function tooFarIn(lines: readonly string[], { line }: Position): Told | undefined {
   const next = lines.findIndex((text, index) => index >= line && text.trim() !== '');
   if (next < 0 || indentOf(lines[next]) <= indentOf(lines[line - 1])) return undefined;
   return {
@@ -64,26 +64,26 @@ function tooFarIn(lines: readonly string[], { line }: Place): Told | undefined {
   };
 }
 
-const colonInText = (lines: readonly string[], at: Place): Told => ({
+const colonInText = (lines: readonly string[], at: Position): Told => ({
   ...at,
   message: 'a text with a colon and a space in it stands between quotes',
   hint: quoteHint(lines[at.line - 1]),
 });
 
-const noField = (lines: readonly string[], { line }: Place): Told => ({
+const noField = (lines: readonly string[], { line }: Position): Told => ({
   line,
   message: `"${lines[line - 1].trim()}" is no line of the form name: value`,
   hint: 'there is a colon and a space behind the name; a long text goes on one line, or further in than its name',
 });
 
-const unevenly = (_: readonly string[], { line }: Place): Told => ({
+const unevenly = (_: readonly string[], { line }: Position): Told => ({
   line,
   message: 'this line begins at a place where none before it does',
   hint: 'lines that belong together begin at the same place',
 });
 
 /** A list or a group in brackets that has no end on its line. */
-function unclosed(lines: readonly string[], { line }: Place): Told | undefined {
+function unclosed(lines: readonly string[], { line }: Position): Told | undefined {
   const open = [line - 1, line].find((at) => /:\s*[[{][^\]}]*$/.test(lines[at - 1] ?? ''));
   if (!open) return undefined;
   const sign = lines[open - 1].includes('[') ? ['[', ']'] : ['{', '}'];

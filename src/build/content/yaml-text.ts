@@ -1,24 +1,24 @@
 import {
+  type Document,
   isMap,
   isNode,
   isScalar,
   isSeq,
   LineCounter,
-  parseDocument,
-  type Document,
   type Node,
+  parseDocument,
   type YAMLMap,
 } from 'yaml';
-import type { Place } from './content-fault.ts';
+import type { Position } from './content-fault.ts';
 import { firstYamlFault, type YamlFault } from './yaml-fault.ts';
 
 /** YAML as a value, with the places of its parts. */
 export interface YamlText {
   value: unknown;
   /** Where the value at a path stands; where it is missing, where its parent does. */
-  placeOf: (path: readonly PropertyKey[], atKey?: boolean) => Place;
+  positionOf: (path: readonly PropertyKey[], atKey?: boolean) => Position;
   /** Where in the text the content of a string begins, if it stands there as it is, on one line. */
-  textStart: (path: readonly PropertyKey[]) => Place | undefined;
+  textStart: (path: readonly PropertyKey[]) => Position | undefined;
   /** A line of the file, by its number in the file. */
   lineAt: (line: number) => string;
 }
@@ -26,7 +26,7 @@ export interface YamlText {
 /** Reads YAML; `lineOffset` is the number of lines before it in its file. */
 export function readYaml(text: string, lineOffset = 0): { ok: true; yaml: YamlText } | { ok: false; fault: YamlFault } {
   const lines = new LineCounter();
-  const place = (offset: number): Place => {
+  const place = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line) + lineOffset, column: Math.max(1, col) };
   };
@@ -45,19 +45,23 @@ export function readYaml(text: string, lineOffset = 0): { ok: true; yaml: YamlTe
   }
 }
 
-function yamlText(document: Document.Parsed, text: string, place: (offset: number) => Place): Omit<YamlText, 'lineAt'> {
+function yamlText(
+  document: Document.Parsed,
+  text: string,
+  place: (offset: number) => Position,
+): Omit<YamlText, 'lineAt'> {
   const nodeAt = (path: readonly PropertyKey[]) => path.reduce<unknown>(childOf, document.contents);
   const startOf = (node: unknown) => (isNode(node) && node.range ? node.range[0] : undefined);
-  const placeOf = (path: readonly PropertyKey[], atKey = false): Place => {
+  const positionOf = (path: readonly PropertyKey[], atKey = false): Position => {
     const offset = atKey ? keyStart(nodeAt(path.slice(0, -1)), path.at(-1)) : startOf(nodeAt(path));
     if (offset !== undefined) return place(offset);
-    return path.length ? placeOf(path.slice(0, -1)) : place(0);
+    return path.length ? positionOf(path.slice(0, -1)) : place(0);
   };
   const textStart = (path: readonly PropertyKey[]) => {
     const offset = stringStart(nodeAt(path), text);
     return offset === undefined ? undefined : place(offset);
   };
-  return { value: document.toJS(), placeOf, textStart };
+  return { value: document.toJS(), positionOf, textStart };
 }
 
 /** The part of a value under a key. A number that is a key has become a text by the time anybody asks for it. */
@@ -78,4 +82,14 @@ function stringStart(node: unknown, text: string): number | undefined {
   if (!isScalar(node) || typeof node.value !== 'string' || !node.range) return undefined;
   const [from] = node.range;
   return [from, from + 1].find((start) => text.startsWith(node.value as string, start));
+}
+
+const FENCED = /^---[ \t]*\r?\n([\s\S]*?)(?:\r?\n)?---[ \t]*(?:\r?\n|$)/;
+
+/** The front matter of a text, with places counted from the top of the file; or what is wrong with it. */
+export function readFrontmatter(text: string): { ok: true; yaml: YamlText } | { ok: false; fault: YamlFault } {
+  const block = FENCED.exec(text);
+  if (block) return readYaml(block[1], 1);
+  const hint = 'the file begins with ---, then fields like title: …, one on each line, then ---';
+  return { ok: false, fault: { line: 1, column: 1, message: 'the front matter is missing', hint } };
 }

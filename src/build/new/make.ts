@@ -7,17 +7,17 @@ import {
   lessonSchema,
   termSchema,
 } from '../../curriculum/index.ts';
-import { sounding } from '../content/check-repeats.ts';
+import { sounding } from '../content/check-exercises.ts';
 import type { Library } from '../content/library.ts';
-import type { Asked, Kind } from './args.ts';
-import { idOf, placeFor } from './place.ts';
-import { cellText, exerciseText, lessonText, termText } from './skeletons.ts';
+import type { Command, Kind } from './command.ts';
+import { idOf, placeFor } from './lesson-place.ts';
+import { cellText, exerciseText, lessonText, termText } from './templates.ts';
 import { capital } from '../../words/grammar.ts';
 
 /** A file to be written, with what to say about it; or why there is none. */
 export type Made = { ok: true; file: string; text: string; says: string; next: string } | { ok: false; says: string };
 
-type Order = Extract<Asked, { ask: 'make' }>;
+type Order = Extract<Command, { ask: 'make' }>;
 
 /** Makes what is asked for out of what is there; writes nothing itself. */
 export function make(library: Library, order: Order): Made {

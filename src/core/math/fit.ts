@@ -24,8 +24,8 @@ export function fit(cellSlots: number, slots: number): Fit {
   return { times: (slots - left) / cellSlots, left, from: slots - left };
 }
 
-/** A place: bars from 1, slots from 0. */
-export interface Place {
+/** A slot of a bar: bars from 1, slots from 0. */
+export interface BarSlot {
   bar: number;
   slot: SlotIndex;
 }
@@ -35,7 +35,7 @@ export interface Place {
  * @example
  * placeOf(18, 16) // → { bar: 2, slot: 2 }
  */
-export function placeOf(slot: SlotIndex, barSlots: number): Place {
+export function placeOf(slot: SlotIndex, barSlots: number): BarSlot {
   whole('slot', slot, 0);
   whole('barSlots', barSlots, 1);
   return { bar: Math.floor(slot / barSlots) + 1, slot: slot % barSlots };
@@ -48,7 +48,7 @@ export function placeOf(slot: SlotIndex, barSlots: number): Place {
  * cellStarts(3, 16)[6] // → { bar: 2, slot: 2 }
  * cellStarts(3, 16).length // → 16
  */
-export function cellStarts(cellSlots: number, barSlots: number): Place[] {
+export function cellStarts(cellSlots: number, barSlots: number): BarSlot[] {
   whole('barSlots', barSlots, 1, LIMITS.slots);
   const { cells } = resolution(cellSlots, barSlots);
   return Array.from({ length: cells }, (_, cell) => placeOf(cell * cellSlots, barSlots));

@@ -1,4 +1,4 @@
-export { cellStarts, fit, placeOf, type Fit, type Place } from './fit.ts';
+export { cellStarts, fit, placeOf, type Fit, type BarSlot } from './fit.ts';
 export { gapsBetween, spread, turned, turnsOf } from './spread.ts';
 export { against, againstText, barOfBeats, evenBars, type Against, type EvenBar } from './against.ts';
 export {

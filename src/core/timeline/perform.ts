@@ -88,13 +88,13 @@ function ringTicks(phrase: Phrase, line: Line): Ticks[] {
   return ring;
 }
 
-interface Place {
+interface SlotSpan {
   slot: PhraseSlot;
   ticks: Ticks;
   count: string;
 }
 
-function slotStrokes(at: Place, item: SlotItem | HoldItem, line: Line, ring: Ticks): Placed[] {
+function slotStrokes(at: SlotSpan, item: SlotItem | HoldItem, line: Line, ring: Ticks): Placed[] {
   if (item.kind === 'hold') return [];
   const { parts } = item;
   const share = at.ticks / parts.length;

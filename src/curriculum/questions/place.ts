@@ -131,7 +131,7 @@ export const noneOf = (of: unknown): NoAnswer =>
   no('of', `of is "${of}"; it takes a surface or one of: ${STROKE_COUNTS.join(', ')}`);
 
 /** A slot that a question points at with `at` and `in`. */
-export interface Place {
+export interface QuestionSlot {
   bar: TimelineBar;
   /** From 1. */
   number: number;
@@ -163,7 +163,7 @@ function barTicks(timeline: Timeline, bar: TimelineBar): Ticks {
 }
 
 /** The slot that `at` names, in the bar that `in` names. */
-export function placeOf(question: Question, timeline: Timeline): Found<Place> {
+export function placeOf(question: Question, timeline: Timeline): Found<QuestionSlot> {
   const asked = barOf(question, timeline);
   if (!asked.ok) return asked;
   const { at = '', in: number = 1 } = question;

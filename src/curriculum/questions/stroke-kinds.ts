@@ -8,7 +8,7 @@ import {
   strokesNamed,
   type Compute,
   type Found,
-  type Place,
+  type QuestionSlot,
   type Question,
   type QuestionBar,
   type QuestionRecord,
@@ -33,7 +33,7 @@ const graceAt: Compute = (question, { timeline }) => {
   return graces.length > 0 ? handAnswer(handsOf(graces)) : no('at', `no grace note leans on "${question.at}"`);
 };
 
-const gracesOf = ({ struck }: Place, timeline: Timeline): Stroke[] =>
+const gracesOf = ({ struck }: QuestionSlot, timeline: Timeline): Stroke[] =>
   timeline.strokes.filter((stroke) => isGrace(stroke) && struck.some(({ id }) => id === stroke.primary));
 
 /** Of the strokes on a count the one that is asked about: `of` where it is said, else a hand's before a foot's. */

@@ -16,7 +16,7 @@ const OPTIONS: Record<Kind, readonly string[]> = {
 };
 
 /** What is asked for, or what to say instead. */
-export type Asked =
+export type Command =
   | { ask: 'make'; kind: Kind; name: string; options: Record<string, string> }
   | { ask: 'help' }
   | { ask: 'refused'; says: string };
@@ -37,7 +37,7 @@ An id is an address and never changes: small letters, digits and single hyphens.
 school, and a newer version will never have the same.`;
 
 /** Reads the command line behind `npm run new --`. */
-export function readArgs(args: readonly string[]): Asked {
+export function readArgs(args: readonly string[]): Command {
   const { values, positionals } = parseArgs({
     args: [...args],
     strict: false,
@@ -53,7 +53,7 @@ export function readArgs(args: readonly string[]): Asked {
   return readOptions(kind, names, values);
 }
 
-const refused = (says: string): Asked => ({ ask: 'refused', says });
+const refused = (says: string): Command => ({ ask: 'refused', says });
 const isKind = (word: string): word is Kind => (KINDS as readonly string[]).includes(word);
 
 function meant(word: string, known: readonly string[]): string {
@@ -61,7 +61,7 @@ function meant(word: string, known: readonly string[]): string {
   return near ? ` Did you mean "${near}"?` : ` There are: ${known.join(', ')}.`;
 }
 
-function readOptions(kind: Kind, names: readonly string[], values: Record<string, unknown>): Asked {
+function readOptions(kind: Kind, names: readonly string[], values: Record<string, unknown>): Command {
   const known = OPTIONS[kind];
   const unknown = Object.keys(values).find((name) => !known.includes(name));
   if (unknown !== undefined)

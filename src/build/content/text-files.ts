@@ -1,32 +1,34 @@
-import { VOCABULARY, wordOf, type Word } from '../../curriculum/index.ts';
-import type { ContentFault, Place } from './content-fault.ts';
-import { headingAnchors } from './anchors.ts';
-import { readFrontmatter } from './frontmatter.ts';
+import { VOCABULARY, type Word, wordOf } from '../../curriculum/index.ts';
+import type { ContentFault, Position } from './content-fault.ts';
 import {
+  headingAnchors,
   isComment,
   isElement,
   literalOf,
-  placeOfNode,
+  pictureByName,
+  positionOfNode,
+  readMarkdown,
   readTree,
+  type Reference,
+  referenceOf,
   textOf,
-  walk,
   type TreeAttribute,
   type TreeNode,
+  walk,
 } from './mdx-tree.ts';
+import { readFrontmatter, type YamlText } from './yaml-text.ts';
 import { knownHint } from './nearest.ts';
-import { judge } from './say-issue.ts';
-import { pictureByName, referenceOf, type Reference } from './references.ts';
-import type { YamlText } from './yaml-text.ts';
+import { judge } from './schema-faults.ts';
 
 /** A word of the vocabulary as a lesson uses it. */
 export interface WordUse {
   word: Word;
   /** Its attributes, undefined where they are faulty. */
   attributes?: Record<string, unknown>;
-  place: Place;
-  placeOf: (attribute: string) => Place;
+  place: Position;
+  positionOf: (attribute: string) => Position;
   /** Where the text of an attribute begins, if it stands in the file as it is. */
-  textStart: (attribute: string) => Place | undefined;
+  textStart: (attribute: string) => Position | undefined;
 }
 
 /** A lesson file taken apart. */
@@ -73,7 +75,7 @@ const lineAt = (text: string, line: number): string => text.split('\n')[line - 1
 const SYNTAX_HINT =
   'every tag is closed; { and < in the text are written \\{ and \\<, and a sticking in the text stands between `backticks`';
 
-function fault(lesson: LessonFile, { line, column }: Place, message: string, hint?: string): void {
+function fault(lesson: LessonFile, { line, column }: Position, message: string, hint?: string): void {
   lesson.faults.push({ file: lesson.file, line, column, message, hint });
 }
 
@@ -91,19 +93,19 @@ const REFUSED: Record<string, [message: string, hint: string]> = {
 
 function readNode(lesson: LessonFile, node: TreeNode, parent: TreeNode): void {
   const refused = REFUSED[node.type];
-  if (refused && !isComment(node)) fault(lesson, placeOfNode(node), ...refused);
+  if (refused && !isComment(node)) fault(lesson, positionOfNode(node), ...refused);
   if (isElement(node)) readElement(lesson, node, parent);
   if (node.type === 'heading' && node.depth === 1)
     fault(
       lesson,
-      placeOfNode(node),
+      positionOfNode(node),
       'the title of the page comes from the front matter',
       'a heading inside a lesson begins with ##',
     );
   const reference = referenceOf(node);
   if (reference) lesson.references.push(reference);
   const named = pictureByName(node);
-  if (named) fault(lesson, placeOfNode(node), named);
+  if (named) fault(lesson, positionOfNode(node), named);
 }
 
 function readElement(lesson: LessonFile, node: TreeNode, parent: TreeNode): void {
@@ -114,7 +116,7 @@ function readElement(lesson: LessonFile, node: TreeNode, parent: TreeNode): void
   if (isBlock(word) && standsInText(node, parent))
     fault(
       lesson,
-      placeOfNode(node),
+      positionOfNode(node),
       `<${name}> stands inside a sentence`,
       'give it a line of its own, with an empty line before and after',
     );
@@ -122,7 +124,7 @@ function readElement(lesson: LessonFile, node: TreeNode, parent: TreeNode): void
 }
 
 function unknownElement(lesson: LessonFile, node: TreeNode, name: string): void {
-  fault(lesson, placeOfNode(node), `<${name}> is not a word of the vocabulary`, knownHint(name, WORD_NAMES));
+  fault(lesson, positionOfNode(node), `<${name}> is not a word of the vocabulary`, knownHint(name, WORD_NAMES));
 }
 
 const WORD_NAMES = VOCABULARY.map(({ name }) => name);
@@ -137,19 +139,19 @@ function standsInText(node: TreeNode, parent: TreeNode): boolean {
 function checkChildren(lesson: LessonFile, node: TreeNode, word: Word): void {
   const filled = (node.children ?? []).some((child) => child.type !== 'text' || textOf(child).trim() !== '');
   if (word.children === 'nothing' && filled)
-    fault(lesson, placeOfNode(node), `<${word.name}> holds nothing`, `close it at once: ${word.example}`);
+    fault(lesson, positionOfNode(node), `<${word.name}> holds nothing`, `close it at once: ${word.example}`);
   if (word.children !== 'nothing' && !filled)
-    fault(lesson, placeOfNode(node), `<${word.name}> is empty; words stand between its tags`, word.example);
+    fault(lesson, positionOfNode(node), `<${word.name}> is empty; words stand between its tags`, word.example);
 }
 
 function readWord(lesson: LessonFile, node: TreeNode, word: Word): WordUse {
-  const place = placeOfNode(node);
+  const place = positionOfNode(node);
   const written = new Map<string, TreeAttribute>();
   for (const attribute of node.attributes ?? []) takeAttribute(lesson, attribute, written, word);
-  const placeOf = (name: string) => placeOfNode(written.get(name) ?? node);
+  const positionOf = (name: string) => positionOfNode(written.get(name) ?? node);
   const textStart = (name: string) => valueStart(lesson.text, written.get(name));
-  const attributes = judgeAttributes(lesson, word, written, placeOf);
-  return { word, attributes, place, placeOf, textStart };
+  const attributes = judgeAttributes(lesson, word, written, positionOf);
+  return { word, attributes, place, positionOf, textStart };
 }
 
 function takeAttribute(
@@ -158,7 +160,7 @@ function takeAttribute(
   written: Map<string, TreeAttribute>,
   word: Word,
 ): void {
-  const place = placeOfNode(attribute);
+  const place = positionOfNode(attribute);
   if (attribute.type === 'mdxJsxExpressionAttribute' || !attribute.name)
     return fault(
       lesson,
@@ -174,7 +176,7 @@ function judgeAttributes(
   lesson: LessonFile,
   word: Word,
   written: Map<string, TreeAttribute>,
-  placeOf: (name: string) => Place,
+  positionOf: (name: string) => Position,
 ): Record<string, unknown> | undefined {
   const values: Record<string, unknown> = {};
   for (const [name, attribute] of written) {
@@ -183,7 +185,7 @@ function judgeAttributes(
     else {
       fault(
         lesson,
-        placeOf(name),
+        positionOf(name),
         `"${name}" is not a plain value`,
         `write it out: ${name}="flam drag" or ${name}={4}`,
       );
@@ -193,7 +195,7 @@ function judgeAttributes(
   const judged = judge(word.attributes, values, `<${word.name}>`);
   if (judged.ok) return judged.data;
   for (const said of judged.said)
-    fault(lesson, placeOf(String(said.path[0])), said.message, said.hint ?? numberHint(values, said.path));
+    fault(lesson, positionOf(String(said.path[0])), said.message, said.hint ?? numberHint(values, said.path));
   return undefined;
 }
 
@@ -206,10 +208,47 @@ function numberHint(values: Record<string, unknown>, [name]: PropertyKey[]): str
 }
 
 /** Where the text of an attribute begins, behind its quote; only where it stands in the file as it is. */
-function valueStart(text: string, attribute: TreeAttribute | undefined): Place | undefined {
+function valueStart(text: string, attribute: TreeAttribute | undefined): Position | undefined {
   const start = attribute?.position?.start;
   if (!start || typeof attribute.value !== 'string') return undefined;
   const lead = (attribute.name ?? '').length + 2;
   const as = text.slice((start.offset ?? 0) + lead, (start.offset ?? 0) + lead + attribute.value.length);
   return as === attribute.value ? { line: start.line, column: start.column + lead } : undefined;
+}
+
+/** A page of text taken apart. */
+export interface PageFile {
+  file: string;
+  frontmatter?: YamlText;
+  references: Reference[];
+  /** What an address may have behind its #. */
+  anchors: string[];
+  faults: ContentFault[];
+}
+
+/** Takes a page of plain Markdown apart; HTML in it is refused. */
+export function readPage(file: string, text: string): PageFile {
+  const page: PageFile = { file, references: [], anchors: [], faults: [] };
+  const read = readFrontmatter(text);
+  if (read.ok) page.frontmatter = read.yaml;
+  else page.faults.push({ file, ...read.fault });
+  const tree = readMarkdown(text);
+  walk(tree, (node) => readPageNode(page, node));
+  page.anchors = headingAnchors(tree);
+  return page;
+}
+
+function readPageNode(page: PageFile, node: TreeNode): void {
+  const place = positionOfNode(node);
+  if (node.type === 'html')
+    page.faults.push({
+      file: page.file,
+      ...place,
+      message: 'a page holds no HTML',
+      hint: 'write it in plain Markdown',
+    });
+  const reference = referenceOf(node);
+  if (reference) page.references.push(reference);
+  const message = pictureByName(node);
+  if (message) page.faults.push({ file: page.file, ...place, message });
 }

@@ -3,12 +3,12 @@ import { partHint } from '../content/check-course.ts';
 import { writtenLessons, type Library } from '../content/library.ts';
 
 /** Where a new lesson goes, or why it cannot. */
-export type Place = { ok: true; part: PlacedPart; order: number; folder: string } | { ok: false; says: string };
+export type LessonPlace = { ok: true; part: PlacedPart; order: number; folder: string } | { ok: false; says: string };
 
 const LAST = 99;
 
 /** A place for a lesson in a part: after all others, or where it is asked for. */
-export function placeFor(library: Library, asked: { part?: string; order?: string }): Place {
+export function placeFor(library: Library, asked: { part?: string; order?: string }): LessonPlace {
   const { course, site } = library;
   if (!course?.data || !site?.data)
     return refuse('content/course.yaml and content/site.yaml have faults; npm run check:content tells them');
@@ -20,12 +20,17 @@ export function placeFor(library: Library, asked: { part?: string; order?: strin
   return orderIn(library, new Set(course.data.lessons), part, asked.order);
 }
 
-const refuse = (says: string): Place => ({ ok: false, says });
+const refuse = (says: string): LessonPlace => ({ ok: false, says });
 const numbers = (parts: readonly PlacedPart[]) => parts.map(({ number }) => number);
 const known = (parts: readonly PlacedPart[]) =>
   `There are:\n${parts.map(({ number, title }) => `  ${number}  ${title}`).join('\n')}`;
 
-function orderIn(library: Library, ours: ReadonlySet<string>, part: PlacedPart, asked: string | undefined): Place {
+function orderIn(
+  library: Library,
+  ours: ReadonlySet<string>,
+  part: PlacedPart,
+  asked: string | undefined,
+): LessonPlace {
   const order = asked === undefined ? nextOrder(library, part.number) : Number(asked);
   if (!Number.isInteger(order) || order < 1 || order > LAST)
     return refuse(`--order is a whole number from 1 to ${LAST}, not "${asked ?? order}"`);
