@@ -18,7 +18,7 @@ export async function lessonHeading(lesson: LessonEntry) {
 
 /** The note on the counts of an exercise that its own words name otherwise than the school. */
 export const exerciseCountNote = ({ data }: ExerciseEntry): string | undefined =>
-  countNote(`${data.purpose} ${data.enough}`, [data].filter(isRuler));
+  countNote(`${data.purpose} ${data.enough}`, rulersAmong([data]));
 
 /** The note on the counts of a term; where it shows no bar, its text counts plain bars of 4/4. */
 export async function termCountNote({ id, data }: TermEntry): Promise<string | undefined> {
@@ -50,10 +50,11 @@ async function rulersOf(lesson: LessonEntry, exercises: readonly ExerciseEntry[]
   const { bars, counts } = lessonWords(lesson);
   const laid = await Promise.all(bars.map((bar) => wordBar(bar, lesson.id)));
   const shown = exercises.map(({ data }) => data);
-  return [lesson.data, ...laid.flatMap(({ timeline }) => timeline.bars), ...counts, ...shown].filter(isRuler);
+  return rulersAmong([lesson.data, ...laid.flatMap(({ timeline }) => timeline.bars), ...counts, ...shown]);
 }
 
-function isRuler(ruler: Partial<Ruler>): ruler is Ruler {
-  const { meter, grid } = ruler;
-  return meter !== undefined && readMeter(meter).ok && isGrid(grid);
-}
+/** Those of some bars that say their meter and grid themselves. */
+const rulersAmong = (bars: readonly Partial<Ruler>[]): Ruler[] =>
+  bars.flatMap(({ meter, grid }) =>
+    meter !== undefined && readMeter(meter).ok && isGrid(grid) ? [{ meter, grid }] : [],
+  );
