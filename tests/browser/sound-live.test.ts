@@ -67,7 +67,7 @@ test.describe('while the page stands still for 200 ms again and again', () => {
 test('the recording shows what a page loses that orders its sounds only 50 ms ahead', async ({ bench }) => {
   const result = await played(bench, {
     asked: ['{R L}8', SIXTEENTHS, { bpm: 200 }],
-    milliseconds: 1500,
+    milliseconds: 3500,
     stallMs: 200,
     ahead: 0.05,
   });
