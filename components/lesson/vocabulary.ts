@@ -4,6 +4,7 @@ import Bar from './Bar.astro';
 import Caution from './Caution.astro';
 import Counts from './Counts.astro';
 import Exercise from './Exercise.astro';
+import LinkedHeading from './LinkedHeading.astro';
 import Picture from './Picture.astro';
 import Puzzle from './Puzzle.astro';
 import Question from './Question.astro';
@@ -24,3 +25,6 @@ export const lessonWords = {
   Picture,
   Video,
 } satisfies Record<WordName, unknown>;
+
+/** The headings of a text, each with a link to copy; handed to a lesson with its words. */
+export const headings = { h2: LinkedHeading, h3: LinkedHeading, h4: LinkedHeading };

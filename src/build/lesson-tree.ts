@@ -23,6 +23,9 @@ export function lessonTree({ base = '/', barWord = 'bar' }: LessonTreeOptions = 
     walk(tree as TreeNode, (node) => {
       if ((node.type === 'link' || node.type === 'definition') && node.url?.startsWith('/'))
         node.url = prefix + node.url;
+      // One component draws headings of every depth, and is told which.
+      if (node.type === 'heading')
+        node.data = { ...node.data, hProperties: { ...node.data?.hProperties, as: `h${node.depth}` } };
       if (isElement(node) && node.name === 'Bar') bars.push(node);
       if (isElement(node) && node.name === 'Question') addSource(node, bars);
     });

@@ -1,3 +1,4 @@
+import { readPhrase } from '../core/index.ts';
 import { specimens, type Specimen } from '../curriculum/index.ts';
 import { getExercises, getNamedCells, getRudiments, getTerms } from './collections.ts';
 
@@ -18,4 +19,11 @@ export async function knownSpecimens(): Promise<Specimen[]> {
 function pick(entries: readonly { id: string }[], named: string): string | undefined {
   const ids = entries.map(({ id }) => id).sort();
   return ids.includes(named) ? named : ids[0];
+}
+
+/** What the checker says of a bar that is one slot short: its own words, from the same code, under the bar. */
+export function faultSpecimen(): string {
+  const text = '>lR LL R >lR LL R >lR LL R >lR LL R >lR LL R';
+  const read = readPhrase({ cells: [{ id: 'bar', text }], meter: '4/4', grid: 4 });
+  return `<Bar sticking="${text}" meter="4/4" grid={4} />\n\n${read.ok ? '' : read.fault.message}`;
 }

@@ -1,4 +1,5 @@
 /** What the page on privacy says. Parents read it: short words, nothing promised that is not so. */
+import { inSentence } from './grammar.ts';
 import { SCHOOL } from './site.ts';
 
 /** Each thing that the browser keeps, by its name in the stored shape; a test holds the two together. */
@@ -146,6 +147,12 @@ export function amountsSay(
 
 const titleOf = (id: string, titles: Readonly<Record<string, string>>): string =>
   Object.hasOwn(titles, id) ? titles[id] : id;
+
+/** All that a player's browser keeps, a line each. */
+export const keptLines = (): string[] =>
+  Object.entries(KEPT).map(([name, says]) =>
+    name === 'site' ? `${says} ${inSentence(Object.values(SETTINGS_KEPT))}.` : says,
+  );
 
 /**
  * The name of a saved file.

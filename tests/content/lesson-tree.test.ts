@@ -69,9 +69,9 @@ test('a school that says measure reads it in the text, where it stands for a bar
     choices: 'measure 1 | measure 2',
   });
   // A link to the heading is the same at every school.
-  expect(nodes.find(({ type }) => type === 'heading')?.data?.hProperties).toEqual({ id: 'the-other-bar' });
+  expect(nodes.find(({ type }) => type === 'heading')?.data?.hProperties).toEqual({ id: 'the-other-bar', as: 'h2' });
 });
 
 test('a school that says bar finds the text as it was', () => {
-  expect(nodesOf('## The bar').find(({ type }) => type === 'heading')?.data).toBeUndefined();
+  expect(nodesOf('## The bar').find(({ type }) => type === 'heading')?.data?.hProperties).toEqual({ as: 'h2' });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerIn, answerOf, answersTaken, answerText, choiceIn, missesOf } from '../../src/curriculum/index.ts';
 import { beatsApart, plainAnswer, strangersIn, textIn } from '../../src/curriculum/index.ts';
-import { offered } from '../../components/lesson/choices.ts';
+import { offered } from '../../components/lesson/questions.ts';
 import { describe as inWords } from '../../src/words/describe.ts';
 import { questionBar } from '../helpers/questions.ts';
 import { atSchool } from '../helpers/at-school.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leadsOf } from '../../components/lesson/leads.ts';
+import { leadsOf } from '../../components/lesson/bars.ts';
 import { perform } from '../../src/core/index.ts';
 import { phraseOf } from '../helpers/phrases.ts';
 
