@@ -45,7 +45,7 @@ const LESSON = /[\\/]content[\\/]lessons[\\/][^?]*\.mdx(\?|$)/;
  * Refuses a lesson whose form has faults, in the checker's words and before the MDX compiler sees it: the compiler would
  * end at the first one, with a stack and without a hint.
  *
- * @example lessonForm('/site') // a tag left open: content/lessons/…/index.mdx:12:1, what is wrong, what to write
+ * @example lessonForm('/site').name // 'lesson-form'
  */
 export function lessonForm(root: string): Plugin {
   return {

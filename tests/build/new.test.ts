@@ -3,9 +3,10 @@ import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { format, resolveConfig } from 'prettier';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { checkContent } from '../../src/build/check-content.ts';
+import { checkContent, lookAtContent } from '../../src/build/check-content.ts';
 import { create } from '../../src/build/new.ts';
 import { HELP } from '../../src/build/new/command.ts';
 import { idOf } from '../../src/build/new/lesson-place.ts';
@@ -67,6 +68,32 @@ test('exercises, cells and terms are sound as they are, however many', () => {
   expect(parse(files[21]!)).toEqual({ name: 'gallop', sticking: 'R L L' });
   expect(parse(files[22]!)).toMatchObject({ term: 'our term' });
   expect(faults, printFaults(faults)).toEqual([]);
+});
+
+const TITLES = ['Ours', 'Ours: fast', 'It\'s: "so"', "Don't: stop", '"So" it goes', '# 1', '7', 'Fast, slow & both'];
+
+test('what is made is written as Prettier writes it, and the checker only asks for texts in place of the template’s', async () => {
+  const commands = TITLES.flatMap((title, index) => [
+    ['lesson', title, '--part', '1', '--id', `ours-${index}`],
+    ['exercise', `our-${index}`, '--title', title],
+    ['cell', `our-${index}`, '--name', title],
+    ['term', `our-${index}`],
+  ]);
+  const config = await resolveConfig(PROGRAM, { config: join(ROOT, 'tests/config/prettier.config.js') });
+  await planted(GOOD, async (root) => {
+    for (const args of commands) {
+      const { ok, text } = create(args, root);
+      expect(ok, text).toBe(true);
+      const path = join(root, fileIn(text)!);
+      const made = readFileSync(path, 'utf8');
+      expect(await format(made, { ...config, filepath: path }), args.join(' ')).toBe(made);
+    }
+    const { faults, warnings } = lookAtContent(root);
+    expect(faults, printFaults(faults)).toEqual([]);
+    expect(new Set(warnings.map(({ message }) => message))).toEqual(
+      new Set(['this is still the text of the template']),
+    );
+  });
 });
 
 const REFUSED: [what: string, args: string[], says: RegExp][] = [

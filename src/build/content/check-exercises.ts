@@ -1,6 +1,7 @@
 import { ADDRESSES, barOfExercise, type ExerciseData } from '../../curriculum/index.ts';
 import { DEFAULT_LIMITS, type GapKind, hands, quartersPerMinute, sayCount, type Timeline } from '../../core/index.ts';
 import { layQuietly } from './check-bars.ts';
+import { isTemplate } from './check-slips.ts';
 import { type Entry, faultAt, type Library, warnAt } from './library.ts';
 
 /**
@@ -78,14 +79,14 @@ function tooFast(timeline: Timeline, goal: number, loop: boolean): { message: st
 
 /**
  * Exercises of the school's own that no lesson shows; ours are also there for practice beside their lesson, which their
- * first tag names. Somebody may still mean to use them: they are told, and nothing is refused. Cells are offered in bar
- * math, whether a bar uses them or not.
+ * first tag names. Somebody may still mean to use them: they are told, and nothing is refused. One that is still the
+ * template is told as that. Cells are offered in bar math, whether a bar uses them or not.
  */
 export function checkUnused(library: Library): void {
   const used = usedExercises(library);
   const ours = new Set(library.course?.data?.lessons);
   const unused = [...library.exercises].flatMap(([id, { data }]) =>
-    used.has(id) || ours.has(data?.tags[0] ?? '') ? [] : [id],
+    used.has(id) || ours.has(data?.tags[0] ?? '') || isTemplate(data?.purpose ?? '') ? [] : [id],
   );
   if (unused.length)
     library.warnings.push({

@@ -48,11 +48,13 @@ function checkRemarks(library: Library, entry: Entry<unknown>): void {
 
 /** What `npm run new` writes for the author to replace. */
 const TEMPLATE = /\bSay here\b/;
+/** Whether a text is still the template's. */
+export const isTemplate = (text: string): boolean => TEMPLATE.test(text);
 const TEMPLATE_SAYS = 'this is still the text of the template';
 
 function checkTemplate(library: Library, entry: Entry<unknown>): void {
   for (const [name, value] of fieldsOf(entry.data))
-    if (SAID.includes(name) && typeof value === 'string' && TEMPLATE.test(value))
+    if (SAID.includes(name) && typeof value === 'string' && isTemplate(value))
       warnAt(library, entry, [name], TEMPLATE_SAYS, 'write your own, or delete it');
 }
 
@@ -60,7 +62,7 @@ function templateLines(library: Library, file: string, text: string): void {
   const body = text.indexOf('\n---', 3);
   const first = text.slice(0, body).split('\n').length;
   text.split('\n').forEach((line, index) => {
-    if (index > first && TEMPLATE.test(line))
+    if (index > first && isTemplate(line))
       library.warnings.push({
         file,
         line: index + 1,

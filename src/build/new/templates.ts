@@ -1,7 +1,7 @@
 import { stringify } from 'yaml';
 
-/** A text as YAML writes it on one line, in quotes where it needs them. */
-const said = (text: string): string => stringify(text, { lineWidth: 0 }).trim();
+/** A text as YAML writes it on one line, in quotes where it needs them: single ones, unless it has such itself. */
+const said = (text: string): string => stringify(text, { lineWidth: 0, singleQuote: true }).trim();
 
 /** What a new lesson begins with. */
 export interface LessonStart {
@@ -11,7 +11,10 @@ export interface LessonStart {
   title: string;
 }
 
-/** A lesson to write on: it builds as it is, and its comments say what goes where. */
+/**
+ * A lesson to write on: it builds as it is, and its comments say what goes where. Each is one line: a formatter of MDX may
+ * take the star of a longer one for emphasis.
+ */
 export function lessonText({ id, part, order, title }: LessonStart): string {
   return `---
 id: ${id} # the address of the lesson, for ever
@@ -33,8 +36,9 @@ terms: [] # words of the glossary, like [accent, lead-hand]
 
 Say here what this lesson is about. Leave an empty line between two paragraphs.
 
-{/* A bar is one line. Capitals strike, small letters are grace notes, > is an accent, two letters together share one
-    slot, - is a rest. The letters fill the bar exactly: 4/4 with four slots a beat takes sixteen. */}
+{/* A bar is one line. Capitals strike, small letters are grace notes, > is an accent, - is a rest. */}
+
+{/* Two letters together share one slot. All fill the bar exactly: 4/4 with four slots a beat takes sixteen. */}
 
 <Bar sticking=">R L R R >L R L L >R L R R >L R L L" meter="4/4" grid={4} />
 
@@ -42,8 +46,9 @@ Say here what this lesson is about. Leave an empty line between two paragraphs.
 
 Say here how one hears that it is right.
 
-{/* Exercises to practice from, each by its id: <Exercise id="flam-drag-slow" />. "npm run new -- exercise our-exercise"
-    makes one of your own. */}
+{/* Exercises to practice from, each by its id: <Exercise id="flam-drag-slow" />. */}
+
+{/* "npm run new -- exercise our-exercise" makes one of your own. */}
 
 {/* One question. The site works out the answer from the bar above it; between the tags stands why. */}
 
