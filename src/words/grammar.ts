@@ -20,6 +20,7 @@ export const inSentence = (items: readonly string[], joint: keyof typeof LISTS =
  *
  * @example sayBar('A bar is a length to be filled.', 'measure') // 'A measure is a length to be filled.'
  */
+/* @__NO_SIDE_EFFECTS__ */
 export function sayBar(sentence: string, word: BarWord = BAR_WORD): string {
   if (word === 'bar') return sentence;
   const measure: Record<string, string> = { bar: 'measure', bars: 'measures', Bar: 'Measure', Bars: 'Measures' };
