@@ -39,7 +39,7 @@ export const ROUNDS: Stage[][] = [
   ],
   [
     vitest('unit'),
-    { name: 'build', commands: ['astro build'] },
+    { name: 'build', commands: ['node src/build/build.ts'] },
     { name: 'school', commands: ['node tests/pages/build-school.ts'] },
   ],
   [vitest('pages'), playwright('accessibility')],
