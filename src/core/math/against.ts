@@ -1,5 +1,5 @@
 import { whole } from '../check.ts';
-import { LIMITS } from '../sticking/limits.ts';
+import { LIMITS } from '../sticking/types.ts';
 import { MAX_GRID, MAX_UPPER, meterOf } from '../time/meter.ts';
 import { gcd } from '../time/resolution.ts';
 import type { Grid, MeterText, SlotIndex } from '../time/units.ts';

@@ -1,5 +1,5 @@
 import { whole } from '../check.ts';
-import { LIMITS } from '../sticking/limits.ts';
+import { LIMITS } from '../sticking/types.ts';
 import { resolution } from '../time/resolution.ts';
 import type { SlotIndex } from '../time/units.ts';
 

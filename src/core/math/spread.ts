@@ -1,5 +1,5 @@
 import { list, whole } from '../check.ts';
-import { LIMITS } from '../sticking/limits.ts';
+import { LIMITS } from '../sticking/types.ts';
 import { gcd } from '../time/resolution.ts';
 import type { SlotIndex } from '../time/units.ts';
 

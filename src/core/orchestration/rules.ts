@@ -1,6 +1,5 @@
-import { isHand } from '../sticking/limbs.ts';
+import { isHand, type Surface, SURFACES } from '../sticking/limbs.ts';
 import { isObject, list, must, oneOf, whole } from '../check.ts';
-import { SURFACES, type Surface } from '../sticking/surfaces.ts';
 import type { Limb } from '../sticking/types.ts';
 import type { Stroke } from '../timeline/types.ts';
 

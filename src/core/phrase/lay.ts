@@ -2,12 +2,11 @@ import { isObject, must, oneOf, shown, text } from '../check.ts';
 import type { Fault, Result } from '../fault.ts';
 import { checkSticking } from '../sticking/check-sticking.ts';
 import { expand, slotsOnly, type FlatItem } from '../sticking/expand.ts';
-import { LIMITS } from '../sticking/limits.ts';
+import { type HoldItem, LIMITS, type SlotItem } from '../sticking/types.ts';
 import { countName, countNames, sayCount } from '../time/counts.ts';
 import { isGrid, MAX_GRID, readMeter, slotsOf, slotTicks } from '../time/meter.ts';
 import { slotNames } from '../time/slot-names.ts';
 import type { Grid, MeterText, Ticks } from '../time/units.ts';
-import type { HoldItem, SlotItem } from '../sticking/types.ts';
 import { leadCells, type LedCell } from './lead.ts';
 import { LEADS, type Phrase, type PhraseRequest } from './types.ts';
 

@@ -1,9 +1,8 @@
 import { must } from '../check.ts';
 import { checkSticking } from './check-sticking.ts';
 import { countItems, expand, type FlatItem } from './expand.ts';
-import { LIMITS } from './limits.ts';
+import { type GroupItem, type HoldItem, type Item, LIMITS, type SlotItem, type Sticking } from './types.ts';
 import { printItems } from './print.ts';
-import type { GroupItem, HoldItem, Item, SlotItem, Sticking } from './types.ts';
 
 /**
  * A sticking cut into cells: each repeat of a top-level group is one, and so is what stands between groups. Holds and bar

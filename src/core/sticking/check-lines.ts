@@ -2,10 +2,9 @@ import { isHand } from './limbs.ts';
 import { slotNames } from '../time/slot-names.ts';
 import { slotsOf } from '../time/meter.ts';
 import { countItems, expand, isSlot, slotCount, slotsOnly, type FlatItem } from './expand.ts';
-import { LIMITS } from './limits.ts';
+import { type Chord, type HeadItem, type HoldItem, type Item, LIMITS, type SlotItem } from './types.ts';
 import type { Places } from './parse-line.ts';
 import type { Reader } from './reader.ts';
-import type { Chord, HeadItem, HoldItem, Item, SlotItem } from './types.ts';
 
 const place = (places: Places, item: Item): number => places.get(item) ?? 0;
 

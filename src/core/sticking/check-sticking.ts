@@ -1,7 +1,6 @@
 import { isObject, must, oneOf, optionalSwitch, whole } from '../check.ts';
 import { checkGrid, meterOf } from '../time/meter.ts';
-import { HANDS, LIMBS } from './limbs.ts';
-import { SURFACES } from './surfaces.ts';
+import { HANDS, LIMBS, SURFACES } from './limbs.ts';
 import type { Chord, Item, Sticking, StrokeText } from './types.ts';
 
 const KINDS = ['slot', 'hold', 'bar', 'head', 'group'];

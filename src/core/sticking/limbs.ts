@@ -1,5 +1,4 @@
 import { oneOf } from '../check.ts';
-import type { Surface } from './surfaces.ts';
 
 /** A hand. */
 export type Hand = 'R' | 'L';
@@ -13,6 +12,33 @@ export const LIMBS: readonly Limb[] = ['R', 'L', 'K', 'H'];
 
 /** Both hands. */
 export const HANDS: readonly Hand[] = ['R', 'L'];
+
+/** The surfaces of the kit that a sticking may name, in the order of the documentation. */
+export const SURFACES = [
+  'snare',
+  'rimshot',
+  'cross',
+  'rim',
+  'click',
+  'tom1',
+  'tom2',
+  'floor',
+  'hat',
+  'open',
+  'half',
+  'pedal',
+  'splash',
+  'ride',
+  'bell',
+  'crash',
+  'choke',
+  'china',
+  'cowbell',
+  'kick',
+] as const;
+
+/** One thing on the kit that is struck. */
+export type Surface = (typeof SURFACES)[number];
 
 /** What a limb strikes where nothing is written. */
 export const DEFAULT_SURFACE: Record<Limb, Surface> = { R: 'snare', L: 'snare', K: 'kick', H: 'pedal' };

@@ -1,11 +1,8 @@
 import { isObject, must, oneOf } from '../check.ts';
 import { checkSticking } from './check-sticking.ts';
-import { LIMITS } from './limits.ts';
+import { type Chord, type Grace, type Item, type Limb, LIMITS, type Sticking, type StrokeText } from './types.ts';
 import { printSticking } from './print.ts';
-import { DEFAULT_SURFACE, isHand, LIMBS, otherHand } from './limbs.ts';
-import { SURFACES } from './surfaces.ts';
-import type { Chord, Grace, Item, Limb, Sticking, StrokeText } from './types.ts';
-import type { Surface } from './surfaces.ts';
+import { DEFAULT_SURFACE, isHand, LIMBS, otherHand, type Surface, SURFACES } from './limbs.ts';
 
 /** Where each surface goes when the kit is turned round; surfaces left out stay. */
 export type KitMap = Partial<Record<Surface, Surface>>;

@@ -1,5 +1,4 @@
-import { isHand } from './limbs.ts';
-import { SURFACES, type Surface } from './surfaces.ts';
+import { isHand, type Surface, SURFACES } from './limbs.ts';
 import { isSpace, type Reader } from './reader.ts';
 import { sortChord } from './mirror.ts';
 import type { Chord, Grace, HoldItem, Limb, SlotItem, StrokeText } from './types.ts';

@@ -1,11 +1,10 @@
 import { refuse, type Result } from '../fault.ts';
 import { checkFeet, checkHands, checkSize } from './check-lines.ts';
-import { LIMITS } from './limits.ts';
+import { type Item, LIMITS, type Sticking } from './types.ts';
 import { mirror } from './mirror.ts';
 import { readLine, type Places } from './parse-line.ts';
 import { printSticking } from './print.ts';
 import { Reader, Refusal } from './reader.ts';
-import type { Item, Sticking } from './types.ts';
 
 const NEWLINE = /\r\n|\r|\n/g;
 const FEET = 'feet:';

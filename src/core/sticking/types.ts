@@ -1,8 +1,10 @@
 import type { Grid, MeterText } from '../time/units.ts';
-import type { Hand, Limb } from './limbs.ts';
-import type { Surface } from './surfaces.ts';
+import type { Hand, Limb, Surface } from './limbs.ts';
 
 export type { Foot, Hand, Limb } from './limbs.ts';
+
+/** The most a text may hold, groups written out; characters count as they are printed, mirrored or not. */
+export const LIMITS = { characters: 4096, bars: 32, barSlots: 128, slots: 4096 } as const;
 
 /** A grace note: the hand that plays it and, where written, the surface. */
 export interface Grace {

@@ -1,7 +1,6 @@
 import { ids, isObject, list, must, oneOf, tick, whole } from '../check.ts';
 import { slotsOf } from '../time/meter.ts';
-import { LIMBS } from '../sticking/limbs.ts';
-import { SURFACES } from '../sticking/surfaces.ts';
+import { LIMBS, SURFACES } from '../sticking/limbs.ts';
 import type { Stroke, StrokeKind, Timeline, TimelineBar } from './types.ts';
 
 const KINDS: readonly StrokeKind[] = ['single', 'diddle', 'flam', 'drag', 'ruff', 'buzz', 'foot', 'grace'];

@@ -1,8 +1,7 @@
 import { checkOptions, oneOf } from '../check.ts';
 import { checkLaid } from '../phrase/check-laid.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
-import { DEFAULT_SURFACE, isHand, LIMBS } from '../sticking/limbs.ts';
-import { SURFACES } from '../sticking/surfaces.ts';
+import { DEFAULT_SURFACE, isHand, LIMBS, SURFACES } from '../sticking/limbs.ts';
 import { applyOrchestration, type OrchestrationRule, type Placed } from '../orchestration/rules.ts';
 import { writeOut } from './write-out.ts';
 import type { Chord, HoldItem, Limb, SlotItem, StrokeText } from '../sticking/types.ts';

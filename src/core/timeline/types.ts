@@ -1,5 +1,5 @@
 import type { Limb } from '../sticking/types.ts';
-import type { Surface } from '../sticking/surfaces.ts';
+import type { Surface } from '../sticking/limbs.ts';
 import type { Grid, MeterText, Seconds, SlotIndex, Ticks } from '../time/units.ts';
 
 /** What a stroke is, one each. */

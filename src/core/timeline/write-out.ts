@@ -2,7 +2,7 @@ import { lastWhere } from '../search.ts';
 import { countNames, type CountSystem } from '../time/counts.ts';
 import { gcd } from '../time/resolution.ts';
 import type { Phrase, PhraseBar } from '../phrase/types.ts';
-import type { Surface } from '../sticking/surfaces.ts';
+import type { Surface } from '../sticking/limbs.ts';
 import type { Ticks } from '../time/units.ts';
 import type { Stroke } from './types.ts';
 

@@ -1,4 +1,4 @@
-import type { Surface } from '../sticking/surfaces.ts';
+import type { Surface } from '../sticking/limbs.ts';
 import type { Stroke, Timeline } from '../timeline/types.ts';
 
 /** Shapes of a note head. */
