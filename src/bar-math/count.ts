@@ -2,8 +2,7 @@ import { countNames, slotOfCount, slotOfTick, slotTicks } from '../core/index.ts
 import type { Grid, MeterText } from '../core/index.ts';
 import { countSays, endSays, type RulerSaid } from '../words/bar-math-answers.ts';
 import { MATH_FAULTS, tickFault } from '../words/bar-math.ts';
-import { many } from '../words/grammar.ts';
-import { slotWords } from '../words/numbers.ts';
+import { many, slotWords } from '../words/numbers.ts';
 import { COUNTING } from '../words/site.ts';
 import { countsOf, reading, rulerSaid, tooLongFaults, type Reading } from './read.ts';
 import type { Answer, Inputs } from './types.ts';

@@ -1,8 +1,8 @@
 /** The answers of the calculators, each in a sentence a student can repeat. */
 import { saySlot, type Grid, type HandWay, type MeterText, type BarSlot } from '../core/index.ts';
 import { slotNames } from '../core/time/slot-names.ts';
-import { capital, inSentence, many, sayBar } from './grammar.ts';
-import { figures, oftenSays, slotWords, spell } from './numbers.ts';
+import { capital, inSentence, sayBar } from './grammar.ts';
+import { figures, many, oftenSays, slotWords, spell } from './numbers.ts';
 import { BAR_WORD, COUNTING } from './site.ts';
 
 /** The ruler an answer is about. */

@@ -2,8 +2,8 @@
 import { slotNames } from '../core/time/slot-names.ts';
 import type { Grid, MeterText } from '../core/time/units.ts';
 import type { HandScore } from '../core/arrange/types.ts';
-import { capital, many, sayBar, sayBars } from './grammar.ts';
-import { figures, spell } from './numbers.ts';
+import { capital, sayBar, sayBars } from './grammar.ts';
+import { figures, many, spell } from './numbers.ts';
 
 /** The labels of the calculator of orders. */
 export const ORDER_LABELS = sayBars({

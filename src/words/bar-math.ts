@@ -1,6 +1,6 @@
 /** What the calculators of the bar say: their names, their fields, and why something cannot be counted. */
-import { inSentence, many, sayBars } from './grammar.ts';
-import { figures } from './numbers.ts';
+import { inSentence, sayBars } from './grammar.ts';
+import { figures, many } from './numbers.ts';
 
 /** The page. */
 export const BAR_MATH_PAGE = sayBars({

@@ -1,19 +1,14 @@
-/** How sentences are put together: lists, plurals, capitals, and the school's word for a bar. */
-import { BAR_WORD, type BarWord, WORDS_LANGUAGE } from './site.ts';
-
-/** The site's sentences have no comma before the joint, which lists in American English would have. */
-const LISTS = {
-  and: /* @__PURE__ */ new Intl.ListFormat('en-GB', { type: 'conjunction' }),
-  or: /* @__PURE__ */ new Intl.ListFormat('en-GB', { type: 'disjunction' }),
-};
+/** How sentences are put together: lists, capitals, and the school's word for a bar. */
+import { BAR_WORD, type BarWord } from './site.ts';
 
 /**
  * A list in a sentence.
  *
  * @example inSentence(['right', 'left', 'alternating']) // 'right, left and alternating'
  */
-export const inSentence = (items: readonly string[], joint: keyof typeof LISTS = 'and'): string =>
-  LISTS[joint].format(items);
+export const inSentence = (items: readonly string[], joint?: 'or'): string =>
+  // American English would put a comma before the joint, which the sentences of this site do without.
+  new Intl.ListFormat('en-GB', joint && { type: 'disjunction' }).format(items);
 
 /**
  * A sentence with the school's word for a bar: "bar" in, "bar" or "measure" out. A bar line is one in both.
@@ -56,12 +51,3 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
  * @example asSentence('a bar line stands here') // 'A bar line stands here.'
  */
 export const asSentence = (clause: string): string => `${capital(clause)}.`;
-
-const PLURALS = /* @__PURE__ */ new Intl.PluralRules(WORDS_LANGUAGE);
-
-/**
- * A word by how many there are of it.
- *
- * @example many(2, 'cell') // 'cells'
- */
-export const many = (n: number, one: string, more = `${one}s`): string => (PLURALS.select(n) === 'one' ? one : more);

@@ -47,6 +47,15 @@ export function slotWords(meter: MeterText, grid: Grid): SlotNames {
   return TUPLETS.has(names.one) ? { one: 'partial', many: 'partials' } : names;
 }
 
+const PLURALS = /* @__PURE__ */ new Intl.PluralRules(WORDS_LANGUAGE);
+
+/**
+ * A word by how many there are of it.
+ *
+ * @example many(2, 'cell') // 'cells'
+ */
+export const many = (n: number, one: string, more = `${one}s`): string => (PLURALS.select(n) === 'one' ? one : more);
+
 /**
  * How often.
  *
