@@ -112,7 +112,7 @@ const GROUPS: readonly ClaimGroup[] = [
         claim: 'Accents are spread as evenly as they can be.',
         check: 'Six rows of the paper, and every number of accents in 2 to 32 places, up to where the bar begins.',
         against:
-          'G. Toussaint, The Euclidean Algorithm Generates Traditional Musical Rhythms, BRIDGES 2005; its table was read in two transcriptions, both of which misprint five in sixteen. The package euclidean-rhythms follows the same paper.',
+          'G. Toussaint, The Euclidean Algorithm Generates Traditional Musical Rhythms, BRIDGES 2005; its table was read in two printings, both of which misprint five in sixteen. The package euclidean-rhythms follows the same paper.',
         standing: 'read',
       },
       {
